@@ -1,0 +1,98 @@
+/**
+ * BatchInputs: what a batch plan is made from. The zod schema is built from the field table, so that files, form
+ * and sheet refuse the same things in the same words.
+ */
+import * as z from "zod/mini";
+import { serialFromIso } from "../ageing";
+import { isWithin } from "../domains";
+import { wordGiven } from "../refusal";
+import { allowedText, isField, placedFields, type Field, type FieldTree, type Values } from "./field-kinds";
+import { fields } from "./fields";
+import { crossChecks } from "./cross-checks";
+
+export type BatchInputs = Values<typeof fields>;
+
+/** One thing wrong with an input: where, what was given, what is allowed. */
+export interface Problem {
+  readonly field: string;
+  readonly given: unknown;
+  readonly remedy: string;
+}
+
+export const problemSentence = ({ field, given, remedy }: Problem) => `${field} is ${wordGiven(given)}; ${remedy}`;
+
+// zod would compile its schemas with eval; a page with a strict content policy may not.
+z.config({ jitless: true });
+
+function fieldSchema(field: Field): z.ZodMiniType {
+  switch (field.kind) {
+    case "number":
+      return z.number().check(z.refine((value) => isWithin(field.domain, value)));
+    case "optional":
+      return z.nullable(z.number().check(z.refine((value) => isWithin(field.domain, value))));
+    case "text":
+      return z.string().check(z.maxLength(field.maxLength));
+    case "choice":
+      return z.enum(field.options as [string, ...string[]]);
+    case "date":
+      return z.string().check(z.refine((value) => serialFromIso(value) !== undefined));
+  }
+}
+
+function treeSchema(node: Field | FieldTree): z.ZodMiniType {
+  if (isField(node)) return fieldSchema(node);
+  return z.strictObject(Object.fromEntries(Object.entries(node).map(([key, child]) => [key, treeSchema(child)])));
+}
+
+const schema = treeSchema(fields);
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** What was given with the blanks filled in; anything that does not belong is kept, to be refused. */
+function withBlanksFilled(node: Field | FieldTree, given: unknown): unknown {
+  if (isField(node)) {
+    const blank = given === undefined || given === null || (typeof given === "string" && given.trim() === "");
+    if (!blank) return given;
+    if (node.kind === "optional") return null;
+    return node.kind === "date" ? "" : (node.blank ?? "");
+  }
+  const record = given ?? {};
+  if (!isRecord(record)) return given;
+  const filled = Object.entries(node).map(([key, child]) => [key, withBlanksFilled(child, record[key])] as const);
+  const unknown = Object.entries(record).filter(([key]) => !Object.hasOwn(node, key));
+  return Object.fromEntries([...filled, ...unknown]);
+}
+
+const fieldAt = new Map(placedFields(fields).map((each) => [each.dotted, each.field]));
+
+function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>((value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[String(key)] : undefined), root);
+}
+
+function problemsOf(issue: z.core.$ZodIssue, given: unknown): Problem[] {
+  if (issue.code === "unrecognized_keys") {
+    return issue.keys.map((key) => ({
+      field: [...issue.path, key].join("."),
+      given: valueAt(given, [...issue.path, key]),
+      remedy: "there is no such field; remove it or mend its name",
+    }));
+  }
+  const field = issue.path.join(".");
+  const known = fieldAt.get(field);
+  const remedy = known ? `give ${allowedText(known)}` : "give an object with this section's fields";
+  return [{ field: field || "the batch file", given: valueAt(given, issue.path), remedy }];
+}
+
+export type ParsedInputs =
+  | { readonly ok: true; readonly inputs: BatchInputs }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Validated inputs, or every problem with its field, what was given and what is allowed. */
+export function parseBatchInputs(given: unknown): ParsedInputs {
+  const parsed = z.safeParse(schema, withBlanksFilled(fields, given));
+  if (!parsed.success) return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, given)) };
+  const inputs = parsed.data as BatchInputs;
+  const problems = crossChecks(inputs);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, inputs };
+}

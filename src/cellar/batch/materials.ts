@@ -1,0 +1,65 @@
+/**
+ * The materials of a batch, in the order in which they are needed.
+ */
+import { domains } from "../domains";
+import { number, optional, text, type NumberField, type OptionalField } from "./field-kinds";
+
+export interface Material {
+  readonly label: string;
+  readonly unit: string;
+  /** When it is paid for: money for the tirage is tied up until release, money for finishing only for the rest. */
+  readonly phase: "tirage" | "finishing";
+}
+
+const material = (label: string, unit: string, phase: Material["phase"]): Material => ({ label, unit, phase });
+
+export const materials = {
+  tirageSugar: material("Sugar for the tirage", "kg", "tirage"),
+  yeast: material("Yeast", "kg", "tirage"),
+  nutrient: material("Nutrient", "kg", "tirage"),
+  riddlingAid: material("Riddling aid", "kg", "tirage"),
+  bottles: material("Bottles", "pieces", "tirage"),
+  crownCaps: material("Crown caps", "pieces", "tirage"),
+  bidules: material("Bidules", "pieces", "tirage"),
+  dosageSugar: material("Sugar for the dosage", "kg", "finishing"),
+  dosageLiqueur: material("Concentrate or reserve wine", "L", "finishing"),
+  corks: material("Corks", "pieces", "finishing"),
+  muselets: material("Muselets", "pieces", "finishing"),
+  capsules: material("Capsules", "pieces", "finishing"),
+  labels: material("Labels", "pieces", "finishing"),
+  cartons: material("Cartons", "pieces", "finishing"),
+} as const satisfies Record<string, Material>;
+
+export type MaterialKey = keyof typeof materials;
+export const materialKeys = Object.keys(materials) as MaterialKey[];
+
+/** Two lines for whatever else a batch needs, in the user's own words. */
+export const OTHER_KEYS = ["other1", "other2"] as const;
+export type OtherKey = (typeof OTHER_KEYS)[number];
+
+type OrderFields = {
+  readonly spare_pct: NumberField;
+  readonly pack: NumberField;
+  readonly price: OptionalField;
+};
+
+const order = (label: string, unit: string): OrderFields => ({
+  spare_pct: number(`${label}: spare`, domains.percent, { blank: 0 }),
+  pack: number(`${label}: pack size`, { ...domains.packSize, unit }, { blank: 1 }),
+  price: optional(`${label}: price`, domains.money, { unit: `for 1 ${unit === "pieces" ? "piece" : unit}`.trimEnd() }),
+});
+
+const other = {
+  name: text("Other material", { maxLength: 40, blank: "" }),
+  need: number("Other material: quantity", domains.quantity, { blank: 0 }),
+  ...order("Other material", ""),
+};
+
+export const materialFields = {
+  ...(Object.fromEntries(materialKeys.map((key) => [key, order(materials[key].label, materials[key].unit)])) as Record<
+    MaterialKey,
+    OrderFields
+  >),
+  other1: other,
+  other2: other,
+};

@@ -1,0 +1,115 @@
+/**
+ * Materials to order and what the batch costs. Packs are whole, so what is ordered is what is paid for.
+ */
+import { costPerBottle, holdingCost, packsToOrder } from "../costing";
+import { LITRES_PER_HL } from "../units";
+import { wholeUp } from "../whole";
+import { required } from "./attempt";
+import type { BatchInputs } from "./inputs";
+import { OTHER_KEYS, materialKeys, materials, type MaterialKey, type OtherKey } from "./materials";
+import type { DosagePlan } from "./plan-dosage";
+import type { TiragePlan } from "./plan-tirage";
+import { unanswerable } from "../refusal";
+
+const G_PER_KG = 1000;
+
+export interface MaterialLine {
+  readonly need: number;
+  readonly packs: number;
+  readonly cost: number;
+}
+
+export interface CostPlan {
+  readonly lines: Readonly<Record<MaterialKey | OtherKey, MaterialLine>>;
+  /** Materials that are needed and have no price. */
+  readonly unpriced: number;
+  readonly baseWine: number;
+  readonly tirageMaterials: number;
+  readonly finishingMaterials: number;
+  readonly tirageLabour: number;
+  readonly riddlingLabour: number;
+  readonly disgorgingLabour: number;
+  readonly finishingLabour: number;
+  readonly duty: number;
+  readonly storage: number;
+  readonly moneyTiedUp: number;
+  readonly total: number;
+  readonly perBottle: number;
+  readonly perCase: number;
+}
+
+function materialNeeds({ batch, baseWine, tirage: given, dosage: wanted }: BatchInputs, tirage: TiragePlan, dosage: DosagePlan) {
+  const byRate = (rateGHl: number | null) => ((rateGHl ?? 0) * baseWine.volume_hL) / G_PER_KG;
+  const finished = dosage.bottlesFinished;
+  return {
+    tirageSugar: tirage.sugarKg,
+    yeast: byRate(given.yeast_gHL),
+    nutrient: byRate(given.nutrient_gHL),
+    riddlingAid: byRate(given.riddlingAid_gHL),
+    bottles: tirage.bottles,
+    crownCaps: tirage.bottles,
+    bidules: tirage.bottles,
+    dosageSugar: dosage.sugarKg,
+    dosageLiqueur: wanted.kind === "concentrate" || wanted.kind === "sweet reserve wine" ? dosage.batchL : 0,
+    corks: finished,
+    muselets: finished,
+    capsules: finished,
+    labels: finished,
+    cartons: wholeUp(finished / batch.bottlesPerCase),
+  } satisfies Record<MaterialKey, number>;
+}
+
+export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: DosagePlan): CostPlan {
+  const { batch, baseWine, lees, costs, materials: orders } = inputs;
+  const needs = { ...materialNeeds(inputs, tirage, dosage), other1: orders.other1.need, other2: orders.other2.need };
+  const keys = [...materialKeys, ...OTHER_KEYS];
+
+  const lines = Object.fromEntries(
+    keys.map((key): [string, MaterialLine] => {
+      const { pack, spare_pct, price } = orders[key];
+      const packs = packsToOrder(needs[key], pack, spare_pct);
+      return [key, { need: needs[key], packs, cost: packs * pack * (price ?? 0) }];
+    }),
+  ) as CostPlan["lines"];
+  const sumOf = (phase: "tirage" | "finishing") =>
+    materialKeys.filter((key) => materials[key].phase === phase).reduce((sum, key) => sum + lines[key].cost, 0);
+
+  const labour = (hours: number) => hours * (costs.labour_perHour ?? 0);
+  const tirageLabour = labour(costs.tirage_hours);
+  const riddlingLabour = labour(costs.riddling_hours);
+  const disgorgingLabour = labour(costs.disgorging_hours);
+  const finishingLabour = labour(costs.finishing_hours);
+  const baseWineCost = baseWine.volume_hL * LITRES_PER_HL * (costs.baseWine_perL ?? 0);
+  const tirageMaterials = sumOf("tirage");
+  const finishingMaterials = sumOf("finishing") + lines.other1.cost + lines.other2.cost;
+  const duty = dosage.bottlesFinished * costs.duty_perBottle;
+  const allMonths = lees.lees_months + lees.rest_months;
+  const storage = tirage.bottles * costs.storage_perBottleMonth * allMonths;
+  const moneyTiedUp =
+    holdingCost(baseWineCost + tirageMaterials + tirageLabour, allMonths, costs.interest_pct) +
+    holdingCost(finishingMaterials + riddlingLabour + disgorgingLabour, lees.rest_months, costs.interest_pct);
+  const total =
+    baseWineCost + tirageMaterials + finishingMaterials + tirageLabour + riddlingLabour + disgorgingLabour + finishingLabour +
+    duty + storage + moneyTiedUp;
+  const perBottle = required("costs.breakage_pct", costs.breakage_pct, () => {
+    if (dosage.bottlesFinished === 0) throw unanswerable("breakage_pct", costs.breakage_pct, "no bottle is left to sell; give less");
+    return costPerBottle(total, dosage.bottlesFinished, 0);
+  });
+  return {
+    lines,
+    unpriced: keys.filter((key) => needs[key] > 0 && orders[key].price === null).length,
+    baseWine: baseWineCost,
+    tirageMaterials,
+    finishingMaterials,
+    tirageLabour,
+    riddlingLabour,
+    disgorgingLabour,
+    finishingLabour,
+    duty,
+    storage,
+    moneyTiedUp,
+    total,
+    perBottle,
+    perCase: perBottle * batch.bottlesPerCase,
+  };
+}

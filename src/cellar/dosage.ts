@@ -1,0 +1,67 @@
+/**
+ * Dosage: what is added after disgorging. All strengths of one call on one basis, sucrose or
+ * glucose + fructose; the mixing is the same.
+ */
+import { unanswerable } from "./refusal";
+import { ML_PER_LITRE } from "./units";
+import { wholeDown } from "./whole";
+
+/** mL of liqueur in a bottle for the sweetness wanted: Vb·(St − Sw)/(L − Sw). */
+export function dosageMl(bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number): number {
+  if (targetGL < wineGL) {
+    throw unanswerable("target_gL", targetGL, `the wine already holds ${wineGL} g/L; give a target of at least that`);
+  }
+  if (targetGL === wineGL) return 0;
+  if (liqueurGL < targetGL) {
+    throw unanswerable("liqueur_gL", liqueurGL, `the liqueur must hold at least the ${targetGL} g/L wanted`);
+  }
+  return (bottleMl * (targetGL - wineGL)) / (liqueurGL - wineGL);
+}
+
+/** The same, refused where the liqueur does not fit in the room left after disgorging. */
+export function dosageMlWithin(bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number, spaceMl: number): number {
+  const volume = dosageMl(bottleMl, wineGL, targetGL, liqueurGL);
+  if (volume > spaceMl) {
+    throw unanswerable("space_mL", spaceMl, `the dosage takes ${volume.toFixed(1)} mL; use a stronger liqueur, a lower target or lose more at disgorging`);
+  }
+  return volume;
+}
+
+/** g/L reached by a volume of liqueur: ((Vb − v)·Sw + v·L)/Vb. */
+export function dosedSugarGL(bottleMl: number, wineGL: number, liqueurMl: number, liqueurGL: number): number {
+  return mixed(bottleMl, wineGL, liqueurMl, liqueurGL);
+}
+
+/** % vol after dosage, by volume. */
+export function dosedAlcoholVol(bottleMl: number, wineVol: number, liqueurMl: number, liqueurVol: number): number {
+  return mixed(bottleMl, wineVol, liqueurMl, liqueurVol);
+}
+
+function mixed(bottleMl: number, wine: number, liqueurMl: number, liqueur: number): number {
+  if (liqueurMl > bottleMl) {
+    throw unanswerable("liqueur_mL", liqueurMl, `the bottle holds ${bottleMl} mL; give no more than that`);
+  }
+  return ((bottleMl - liqueurMl) * wine + liqueurMl * liqueur) / bottleMl;
+}
+
+/** mL of wine to fill what room the liqueur leaves. */
+export function topUpMl(spaceMl: number, liqueurMl: number): number {
+  if (liqueurMl > spaceMl) {
+    throw unanswerable("liqueur_mL", liqueurMl, `there is room for ${spaceMl} mL; give no more than that`);
+  }
+  return spaceMl - liqueurMl;
+}
+
+/** L of liqueur to prepare for the batch, with a reserve. */
+export function batchLiqueurL(bottles: number, liqueurMl: number, reservePct: number): number {
+  return ((bottles * liqueurMl) / ML_PER_LITRE) * (1 + reservePct / 100);
+}
+
+/** Whole bottles that a limited stock can dose. */
+export function bottlesFromStock(stockL: number, bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number): number {
+  const each = dosageMl(bottleMl, wineGL, targetGL, liqueurGL);
+  if (each === 0) {
+    throw unanswerable("target_gL", targetGL, "no liqueur is needed, so the stock sets no limit");
+  }
+  return wholeDown((stockL * ML_PER_LITRE) / each);
+}

@@ -1,0 +1,30 @@
+/**
+ * Where a regulation or practice figure comes from and how sure it is. Every row of every table here carries
+ * one. Regulation changes: the figures are dated, and the sheets let the user overrule them.
+ */
+export interface Source {
+  /** The published text, short enough to stand in a cell. */
+  readonly text: string;
+  /**
+   * "read": seen in the published text or an official copy. "secondary": read in a text about it.
+   * "memory": recalled, not seen again. "practice": common practice, no source.
+   */
+  readonly mark: "read" | "secondary" | "memory" | "practice";
+  /** The day the figure was recorded here, ISO. */
+  readonly recorded: string;
+}
+
+const RECORDED = "2026-11-25";
+
+export const source = (text: string, mark: Source["mark"]): Source => ({ text, mark, recorded: RECORDED });
+
+export const commonPractice = source("common practice, no source", "practice");
+
+/** "Regulation (EU) 1308/2013 annex VII part II (read, recorded 2026-11-25)". */
+export function sourceText({ text, mark, recorded }: Source): string {
+  return mark === "practice" ? `${text} (recorded ${recorded})` : `${text} (${mark}, recorded ${recorded})`;
+}
+
+/** The rule sets that the data can speak for. One entry here and one in each table adds a country. */
+export const RULE_SETS = ["EU", "OIV"] as const;
+export type RuleSet = (typeof RULE_SETS)[number];

@@ -1,0 +1,86 @@
+/**
+ * Sweetness terms by rule set: bounds in g/L of glucose + fructose (sucrose counted as such), the words in each
+ * language, and the tolerance of an analysis. Driest first; one sugar value can have several permitted terms.
+ */
+import { source, type RuleSet, type Source } from "./source";
+
+export const LANGUAGES = ["en", "fr", "de", "es", "it", "pt"] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+export interface SweetnessBand {
+  /** Lowest sugar, g/L, and whether that value itself belongs. */
+  readonly low: number;
+  readonly lowIncluded: boolean;
+  /** Highest sugar, g/L; null where open. */
+  readonly high: number | null;
+  readonly highIncluded: boolean;
+  /** Permitted only where no sugar was added after the second fermentation. */
+  readonly onlyWithoutAddedSugar?: boolean;
+  /** How far an analysis may lie below the low and above the high bound, g/L. */
+  readonly toleranceBelow: number;
+  readonly toleranceAbove: number;
+  /** The words that may stand on the label, the usual one first. */
+  readonly terms: Readonly<Record<Language, readonly [string, ...string[]]>>;
+}
+
+export interface SweetnessRules {
+  readonly source: Source;
+  readonly bands: readonly SweetnessBand[];
+}
+
+type Terms = SweetnessBand["terms"];
+
+/** Words as listed in the EU annex (memory: Regulation (EC) 607/2009 annex XIV part A, carried into 2019/33). */
+const words = {
+  brutNature: {
+    en: ["brut nature"], fr: ["brut nature", "pas dosé", "dosage zéro"], de: ["naturherb", "brut nature"],
+    es: ["brut nature", "bruto natural"], it: ["dosaggio zero", "pas dosé", "brut nature"], pt: ["bruto natural", "brut nature"],
+  },
+  extraBrut: {
+    en: ["extra brut"], fr: ["extra brut"], de: ["extra herb", "extra brut"], es: ["extra brut"], it: ["extra brut"],
+    pt: ["extra bruto", "extra brut"],
+  },
+  brut: { en: ["brut"], fr: ["brut"], de: ["herb", "brut"], es: ["brut"], it: ["brut"], pt: ["bruto", "brut"] },
+  extraDry: {
+    en: ["extra dry"], fr: ["extra dry", "extra sec"], de: ["extra trocken"], es: ["extra seco"], it: ["extra dry"], pt: ["extra seco"],
+  },
+  sec: { en: ["dry"], fr: ["sec"], de: ["trocken"], es: ["seco"], it: ["secco", "asciutto"], pt: ["seco"] },
+  demiSec: {
+    en: ["medium dry"], fr: ["demi-sec"], de: ["halbtrocken"], es: ["semi seco"], it: ["abboccato"], pt: ["meio seco"],
+  },
+  doux: { en: ["sweet"], fr: ["doux"], de: ["mild"], es: ["dulce"], it: ["dolce"], pt: ["doce"] },
+} as const satisfies Record<string, Terms>;
+
+const BOTH_WAYS = { toleranceBelow: 3, toleranceAbove: 3 };
+const UPWARD = { toleranceBelow: 0, toleranceAbove: 3 };
+const NONE = { toleranceBelow: 0, toleranceAbove: 0 };
+const closed = { lowIncluded: true, highIncluded: true };
+
+const EU: SweetnessRules = {
+  source: source("Delegated Regulation (EU) 2019/33 annex III part A; bounds read in its predecessor and the German text", "read"),
+  bands: [
+    { low: 0, lowIncluded: true, high: 3, highIncluded: false, onlyWithoutAddedSugar: true, ...BOTH_WAYS, terms: words.brutNature },
+    { low: 0, high: 6, ...closed, ...BOTH_WAYS, terms: words.extraBrut },
+    { low: 0, lowIncluded: true, high: 12, highIncluded: false, ...BOTH_WAYS, terms: words.brut },
+    { low: 12, high: 17, ...closed, ...BOTH_WAYS, terms: words.extraDry },
+    { low: 17, high: 32, ...closed, ...BOTH_WAYS, terms: words.sec },
+    { low: 32, high: 50, ...closed, ...BOTH_WAYS, terms: words.demiSec },
+    { low: 50, lowIncluded: false, high: null, highIncluded: false, ...BOTH_WAYS, terms: words.doux },
+  ],
+};
+
+/** The OIV's own English word where it differs from the EU's. */
+const oiv = (terms: Terms, english: string): Terms => ({ ...terms, en: [english] });
+
+const OIV: SweetnessRules = {
+  source: source("OIV International Code of Oenological Practices, I.4.4", "read"),
+  bands: [
+    { low: 0, high: 12, ...closed, ...UPWARD, terms: words.brut },
+    { low: 12, high: 17, ...closed, ...UPWARD, terms: oiv(words.extraDry, "extra-dry") },
+    { low: 17, high: 32, ...closed, ...UPWARD, terms: words.sec },
+    { low: 32, high: 50, ...closed, ...NONE, terms: oiv(words.demiSec, "demi-sec") },
+    { low: 50, lowIncluded: false, high: null, highIncluded: false, ...NONE, terms: words.doux },
+  ],
+};
+
+export const sweetnessRules: Readonly<Record<RuleSet, SweetnessRules>> = { EU, OIV };

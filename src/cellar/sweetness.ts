@@ -1,0 +1,53 @@
+/**
+ * Which sweetness terms a sugar content permits, and how close the edge is. Sugar always as analysed:
+ * g/L of glucose + fructose, sucrose counted as such.
+ */
+import { matchWord } from "./matching";
+import type { RuleSet } from "./rules/source";
+import { sweetnessRules, type Language, type SweetnessBand } from "./rules/sweetness-bands";
+import type { InvertGL } from "./units";
+
+export type SweetnessVerdict = "permitted" | "within tolerance" | "not permitted";
+
+const bands = (rules: RuleSet) => sweetnessRules[rules].bands;
+
+/** Every band that a sugar content permits, driest first. */
+export function permittedBands(sugar: InvertGL, sugarAdded: boolean, rules: RuleSet): SweetnessBand[] {
+  return bands(rules).filter((band) => holds(band, sugar) && conditionMet(band, sugarAdded));
+}
+
+/** The words permitted on a label, driest first; every sugar content has at least one. */
+export function permittedTerms(sugar: InvertGL, sugarAdded: boolean, rules: RuleSet, language: Language): string[] {
+  return permittedBands(sugar, sugarAdded, rules).map((band) => band.terms[language][0]);
+}
+
+/** The band a word stands for, in any language of the data. */
+export function bandOfTerm(term: unknown, rules: RuleSet, argument: string): SweetnessBand {
+  return matchWord(bands(rules), (band) => Object.values(band.terms).flat(), term, argument);
+}
+
+/** Whether a term fits; the tolerance of an analysis never lifts the no-sugar-added condition. */
+export function sweetnessVerdict(band: SweetnessBand, sugar: InvertGL, sugarAdded: boolean): SweetnessVerdict {
+  if (!conditionMet(band, sugarAdded)) return "not permitted";
+  if (holds(band, sugar)) return "permitted";
+  const aboveLow = sugar >= band.low - band.toleranceBelow;
+  const belowHigh = band.high === null || sugar <= band.high + band.toleranceAbove;
+  return aboveLow && belowHigh ? "within tolerance" : "not permitted";
+}
+
+/** g/L to the nearer bound of the band, negative outside. A low bound of 0 is no edge: sugar cannot fall past it. */
+export function sweetnessMarginGL(band: SweetnessBand, sugar: InvertGL): number {
+  const toLow = band.low === 0 ? Infinity : sugar - band.low;
+  const toHigh = band.high === null ? Infinity : band.high - sugar;
+  return Math.min(toLow, toHigh);
+}
+
+function holds(band: SweetnessBand, sugar: InvertGL): boolean {
+  const above = band.lowIncluded ? sugar >= band.low : sugar > band.low;
+  const below = band.high === null || (band.highIncluded ? sugar <= band.high : sugar < band.high);
+  return above && below;
+}
+
+function conditionMet(band: SweetnessBand, sugarAdded: boolean): boolean {
+  return !(band.onlyWithoutAddedSugar === true && sugarAdded);
+}

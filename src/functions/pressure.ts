@@ -1,0 +1,87 @@
+/**
+ * PRESSURE functions.
+ */
+import * as carbonation from "../cellar/carbonation";
+import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT } from "../cellar/constants";
+import { pressureAt20 } from "../cellar/gauge-table";
+import * as classes from "../cellar/rules/pressure-classes";
+import { excessBar, invertGL } from "../cellar/units";
+import { answer, domains, given, optional, optionalRules } from "./arguments";
+
+/** Alcohol assumed where a finished wine's is not given, % vol. */
+const USUAL_ALCOHOL_VOL = 12;
+
+/**
+ * Excess pressure at 20 °C, bar, from a reading at another temperature, by the official method's table.
+ * @customfunction PRESSURE.AT20
+ * @param reading_bar Excess pressure read, bar (-1 to 20).
+ * @param temperature_C Temperature of the bottle at the reading, °C (0 to 25).
+ * @returns bar above atmospheric at 20 °C
+ * @equation reading × table ratio, linear between whole degrees
+ * @source OIV-MA-AS314-02; Regulation (EC) 1293/2005 (memory). It differs from PRESSURE.SHIFT, the physics, by up to some 9 % at 0 °C.
+ * @example PRESSURE.AT20(4.5, 10) = 6.12
+ */
+export function pressureAt20C(reading_bar: number, temperature_C: number): number {
+  return answer(() =>
+    pressureAt20(
+      excessBar(given(domains.pressureBar, reading_bar, "reading_bar")),
+      given(domains.gaugeTableC, temperature_C, "temperature_C"),
+    ),
+  );
+}
+
+/**
+ * Excess pressure of the same closed bottle at another temperature, bar, by physics: the CO2 in it stays.
+ * @customfunction PRESSURE.SHIFT
+ * @param pressure_bar Excess pressure, bar (-1 to 20).
+ * @param from_C Temperature of that pressure, °C (-5 to 45).
+ * @param to_C Temperature wanted, °C (-5 to 45).
+ * @param [alcohol_vol] Alcohol of the wine in the bottle, % vol (0 to 20); blank = 12.
+ * @param [sugar_gL] Glucose + fructose in the bottle, g/L (0 to 300); blank = 0.
+ * @param [headspace_pct] Headspace, % of the wine's volume (0.5 to 20); blank = 3.333.
+ * @param [air_bar] Nitrogen in the headspace at 20 °C, bar (0 to 2); blank = 0, as after disgorging. Under a crown cap about 0.79.
+ * @returns bar above atmospheric
+ * @equation c = p·(kH + h·529.31/T) kept from one temperature to the other
+ * @source solubility: Commission Regulation (EEC) 2676/90 and OIV-MA-AS314; closed bottle: IPhO 2025, theory Q3
+ * @refuses #N/A where the pressure given is below the nitrogen's own
+ * @caution The hottest day in storage decides whether a bottle holds; the glass maker's own rating is the limit.
+ * @example PRESSURE.SHIFT(6, 12, 12) = 6
+ */
+export function pressureShift(
+  pressure_bar: number, from_C: number, to_C: number, alcohol_vol?: number, sugar_gL?: number, headspace_pct?: number, air_bar?: number,
+): number {
+  return answer(() =>
+    carbonation.shiftPressure(
+      excessBar(given(domains.pressureBar, pressure_bar, "pressure_bar")),
+      given(domains.temperatureC, from_C, "from_C"),
+      given(domains.temperatureC, to_C, "to_C"),
+      optional(domains.alcoholVol, alcohol_vol, "alcohol_vol", USUAL_ALCOHOL_VOL),
+      invertGL(optional(domains.wineSugarGL, sugar_gL, "sugar_gL", 0)),
+      {
+        headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),
+        nitrogenBar: optional(domains.nitrogenBar, air_bar, "air_bar", 0),
+      },
+    ),
+  );
+}
+
+/**
+ * The regulated class of an excess pressure at 20 °C, or "between classes".
+ * @customfunction PRESSURE.CLASS
+ * @param pressure20_bar Excess pressure at 20 °C, bar (-1 to 20).
+ * @param [bottle_mL] Bottle size, mL (50 to 30000); blank = 750.
+ * @param [rules] Whose classes, "EU" or "OIV"; blank = "EU".
+ * @returns the class in words
+ * @equation the first class whose bounds hold
+ * @source Regulation (EU) 1308/2013 annex VII part II; OIV Code I.4.4
+ * @example PRESSURE.CLASS(5) = "quality sparkling wine"
+ */
+export function pressureClass(pressure20_bar: number, bottle_mL?: number, rules?: string): string {
+  return answer(() =>
+    classes.pressureClass(
+      given(domains.pressureBar, pressure20_bar, "pressure20_bar"),
+      optional(domains.bottleMl, bottle_mL, "bottle_mL", DEFAULT_BOTTLE_ML),
+      optionalRules(rules),
+    ),
+  );
+}

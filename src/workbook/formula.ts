@@ -1,0 +1,82 @@
+/**
+ * Formulas as an expression tree. A template names cells, not addresses; what is written is decided here, once for
+ * each dialect.
+ */
+export type Expression =
+  | { readonly kind: "literal"; readonly value: number | string | boolean }
+  | { readonly kind: "cell"; readonly name: string }
+  | { readonly kind: "range"; readonly first: string; readonly last: string }
+  | { readonly kind: "blank" }
+  | { readonly kind: "mousse"; readonly id: string; readonly args: readonly Expression[] }
+  | { readonly kind: "builtin"; readonly id: string; readonly args: readonly Expression[] }
+  | { readonly kind: "operation"; readonly operator: Operator; readonly left: Expression; readonly right: Expression };
+
+export type Operator = "+" | "-" | "*" | "/" | "=" | "<>" | "<" | "<=" | ">" | ">=";
+
+type Operand = Expression | number | string | boolean;
+
+/** Plain text is a literal; cells are always asked for with cell(). */
+const asExpression = (operand: Operand): Expression =>
+  typeof operand === "object" ? operand : { kind: "literal", value: operand };
+
+export const cell = (name: string): Expression => ({ kind: "cell", name });
+export const range = (first: string, last: string): Expression => ({ kind: "range", first, last });
+export const blank: Expression = { kind: "blank" };
+
+/** A call of one of our functions, by its id: mousse("TIRAGE.SUGAR", …). */
+export function mousse(id: string, ...args: Operand[]): Expression {
+  return { kind: "mousse", id, args: args.map(asExpression) };
+}
+/** A call of a function that every spreadsheet has. */
+export function builtin(id: string, ...args: Operand[]): Expression {
+  return { kind: "builtin", id, args: args.map(asExpression) };
+}
+export function operation(left: Operand, operator: Operator, right: Operand): Expression {
+  return { kind: "operation", operator, left: asExpression(left), right: asExpression(right) };
+}
+
+export const iff = (condition: Operand, then: Operand, otherwise: Operand) => builtin("IF", condition, then, otherwise);
+export const equals = (left: Operand, right: Operand) => operation(left, "=", right);
+export const isBlank = (value: Operand) => equals(value, "");
+export const plus = (first: Operand, ...rest: Operand[]) =>
+  rest.reduce<Expression>((sum, term) => operation(sum, "+", term), asExpression(first));
+export const minus = (left: Operand, right: Operand) => operation(left, "-", right);
+export const times = (first: Operand, ...rest: Operand[]) =>
+  rest.reduce<Expression>((product, factor) => operation(product, "*", factor), asExpression(first));
+export const divided = (left: Operand, right: Operand) => operation(left, "/", right);
+/** One cell of a function that answers with a row; columns count from 1. */
+export const nth = (row: Expression, column: number) => builtin("INDEX", row, 1, column);
+
+/** Where a named cell is, as it stands in the formula being written. */
+export type Locate = (name: string) => string;
+
+const PRECEDENCE: Readonly<Record<Operator, number>> = {
+  "=": 1, "<>": 1, "<": 1, "<=": 1, ">": 1, ">=": 1, "+": 2, "-": 2, "*": 3, "/": 3,
+};
+
+/** The formula as typed with the add-in: =MOUSSE.…, without the leading "=". */
+export function addinFormula(expression: Expression, locate: Locate): string {
+  const write = (node: Expression): string => {
+    switch (node.kind) {
+      case "literal":
+        return typeof node.value === "string" ? `"${node.value.replaceAll('"', '""')}"` : String(node.value).toUpperCase();
+      case "cell":
+        return locate(node.name);
+      case "range":
+        return `${locate(node.first)}:${locate(node.last)}`;
+      case "blank":
+        return "";
+      case "mousse":
+        return `MOUSSE.${node.id}(${node.args.map(write).join(", ")})`;
+      case "builtin":
+        return `${node.id}(${node.args.map(write).join(", ")})`;
+      case "operation": {
+        const own = PRECEDENCE[node.operator];
+        const bracketed = (side: Expression, needed: boolean) => (needed ? `(${write(side)})` : write(side));
+        const level = (side: Expression) => (side.kind === "operation" ? PRECEDENCE[side.operator] : 4);
+        return `${bracketed(node.left, level(node.left) < own)}${node.operator}${bracketed(node.right, level(node.right) <= own)}`;
+      }
+    }
+  };
+  return write(expression);
+}

@@ -1,0 +1,41 @@
+/**
+ * How each kind of cell looks, once for every host. Nothing relies on colour alone: inputs are also boxed, results
+ * are plain, verdicts are words.
+ */
+import type { CellStyle } from "./data";
+
+export interface Look {
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  /** Points. */
+  readonly size?: number;
+  /** RRGGBB. */
+  readonly color?: string;
+  readonly fill?: string;
+  readonly border?: "box" | "below" | "above";
+  readonly align?: "left" | "right" | "center";
+  readonly wrap?: boolean;
+}
+
+export const FONT = "Calibri";
+export const FONT_SIZE = 10;
+export const BORDER_COLOR = "8C8C8C";
+
+const INK = "1F1F1F";
+const QUIET = "595959";
+
+export const looks: Readonly<Record<CellStyle, Look>> = {
+  title: { bold: true, size: 16, color: INK },
+  subtitle: { size: 10, color: QUIET },
+  heading: { bold: true, size: 12, color: INK, fill: "E4E9E2", border: "below" },
+  columnHead: { bold: true, color: INK, border: "below", wrap: true },
+  label: { color: INK },
+  unit: { color: QUIET },
+  note: { color: QUIET, italic: true },
+  input: { color: INK, fill: "FFF6DC", border: "box" },
+  result: { color: INK },
+  total: { bold: true, color: INK, border: "above" },
+  key: { bold: true, size: 12, color: INK },
+  verdict: { bold: true, color: INK },
+  caution: { color: INK, wrap: true },
+};
