@@ -47,6 +47,16 @@ export const divided = (left: Operand, right: Operand) => operation(left, "/", r
 /** One cell of a function that answers with a row; columns count from 1. */
 export const nth = (row: Expression, column: number) => builtin("INDEX", row, 1, column);
 
+/**
+ * The end of a period of months by the last-day rule. EDATE says the same in Excel, but not in every engine: the
+ * grid's (0.25.1) makes 31 March and six months the first of October.
+ */
+export function monthsAfter(date: Expression, months: Expression): Expression {
+  const later = (extraMonths: number, day: Operand) =>
+    builtin("DATE", builtin("YEAR", date), plus(builtin("MONTH", date), months, ...(extraMonths ? [extraMonths] : [])), day);
+  return builtin("MIN", later(0, builtin("DAY", date)), later(1, 0));
+}
+
 /** Where a named cell is, as it stands in the formula being written. */
 export type Locate = (name: string) => string;
 

@@ -6,15 +6,19 @@ import { BETWEEN_CLASSES, classLowBar, pressureClasses } from "../rules/pressure
 import type { Designation } from "../rules/designations";
 import type { BatchInputs } from "./inputs";
 import type { CostPlan } from "./plan-costs";
-import type { DosagePlan } from "./plan-dosage";
+import { NO_TERM, type DosagePlan } from "./plan-dosage";
 import type { TiragePlan } from "./plan-tirage";
 
 export type Verdict = "fine" | "look again" | "stop";
 
+/** What stands for a limit where more wine is left in the bottle than is wanted. */
+export const NO_ROOM = "no room";
+
 export interface Check {
+  /** null where nothing was given. */
   readonly value: number | string | null;
   /** null where the rules say nothing, or where the user has not given one. */
-  readonly limit: number | null;
+  readonly limit: number | string | null;
   readonly verdict: Verdict;
 }
 
@@ -56,13 +60,13 @@ export function checkBatch(
     leesMonths: atLeast(lees.lees_months, designation.leesMonths, "stop"),
     totalMonths: atLeast(lees.lees_months + lees.rest_months, designation.totalMonths, "stop"),
     neckBath: atMost(disgorging.neckBath_C, dosage.freezingPointC, "stop"),
-    room: dosage.spaceMl === null ? { value: dosage.eachMl, limit: null, verdict: "stop" } : atMost(dosage.eachMl, dosage.spaceMl, "stop"),
+    room: dosage.spaceMl === null ? { value: dosage.eachMl, limit: NO_ROOM, verdict: "stop" } : atMost(dosage.eachMl, dosage.spaceMl, "stop"),
     stock: atMost(dosage.bottlesFinished, dosage.stockBottles, "stop"),
     dosageRise: atMost(dosage.alcoholRiseVol, law.dosageRiseVol?.value, "stop"),
     term: termCheck(dosage),
     termMargin:
       dosage.termMarginGL === null
-        ? { value: null, limit: practiceLimits.sweetnessMarginGL.value, verdict: "look again" }
+        ? { value: NO_TERM, limit: practiceLimits.sweetnessMarginGL.value, verdict: "look again" }
         : atLeast(dosage.termMarginGL, practiceLimits.sweetnessMarginGL.value, "look again"),
     labelAlcohol: atMost(Math.abs(dosage.labelVol - dosage.alcoholVol), law.labelToleranceVol?.value, "stop"),
     bottleSize: sizeCheck(batch),
@@ -81,7 +85,7 @@ function classCheck({ pressureAt20, pressureClass }: DosagePlan, { bottle_mL, ru
 const VERDICT_OF_TERM = { permitted: "fine", "within tolerance": "look again", "not permitted": "stop" } as const;
 
 function termCheck({ termVerdict }: DosagePlan): Check {
-  return { value: termVerdict, limit: null, verdict: termVerdict === null ? "look again" : VERDICT_OF_TERM[termVerdict] };
+  return { value: termVerdict ?? NO_TERM, limit: null, verdict: termVerdict === null ? "look again" : VERDICT_OF_TERM[termVerdict] };
 }
 
 function sizeCheck({ bottle_mL, rules }: BatchInputs["batch"]): Check {

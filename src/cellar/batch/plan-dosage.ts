@@ -13,6 +13,12 @@ import { orNull, required } from "./attempt";
 import type { BatchInputs } from "./inputs";
 import type { TiragePlan } from "./plan-tirage";
 
+/** What stands in place of a verdict or margin where no sweetness term was chosen. */
+export const NO_TERM = "no term chosen";
+
+/** What stands in place of a number of bottles where no stock limits them. */
+export const UNLIMITED = "as needed";
+
 export interface DosagePlan {
   readonly bottlesFinished: number;
   readonly freezingPointC: number;

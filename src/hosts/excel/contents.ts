@@ -1,0 +1,75 @@
+/**
+ * Values, formulas and number formats, each as one block for the sheet.
+ */
+import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../workbook/data";
+import { rangeAt, rectangleAddress, type Rectangle } from "./areas";
+
+/** Text that nothing reads as anything else: it begins with a letter and holds no digit. */
+const PLAIN_TEXT = /^\p{L}\P{N}*$/u;
+const BOOLEAN = /^(true|false)$/i;
+/** No date and no amount is written at this length, so a sentence may hold digits. */
+const SENTENCE = /^\p{L}.{60,}$/su;
+
+/**
+ * What is written as a formula is read as if it were typed. An apostrophe keeps text text, and is itself not part of
+ * the value; the text format "@" would also turn what a user later types in that cell into text.
+ */
+export function asTyped(text: string): string {
+  const safe = text === "" || ((PLAIN_TEXT.test(text) || SENTENCE.test(text)) && !BOOLEAN.test(text));
+  return safe ? text : `'${text}`;
+}
+
+export function writeContents(sheet: Excel.Worksheet, { cells }: SheetData): void {
+  const all = boundsOf(cells);
+  if (!all) return;
+  // "" is blank, and shorter than null
+  rangeAt(sheet, rectangleAddress(all)).formulas = block<string | number | boolean>(all, cells, "", written);
+
+  // After the formulas, and General where a formula has no format: Excel lends a formula the format of the cells it
+  // reads. null leaves a cell alone.
+  const formatted = cells.filter((cell) => cell.format !== undefined || cell.formula !== undefined);
+  const bounds = boundsOf(formatted);
+  if (!bounds) return;
+  rangeAt(sheet, rectangleAddress(bounds)).numberFormat = block<string | null>(
+    bounds,
+    formatted,
+    null,
+    ({ format = "General" }) => format,
+  );
+}
+
+function written({ value, formula }: PlacedCell): string | number | boolean {
+  if (formula !== undefined) return `=${formula}`;
+  return typeof value === "string" ? asTyped(value) : blankIfNull(value);
+}
+
+const blankIfNull = (value: Exclude<CellValue, string>) => value ?? "";
+
+function boundsOf(cells: readonly PlacedCell[]): Rectangle | undefined {
+  return cells.reduce<Rectangle | undefined>(
+    (bounds, { row, column }) => ({
+      row: Math.min(bounds?.row ?? row, row),
+      column: Math.min(bounds?.column ?? column, column),
+      lastRow: Math.max(bounds?.lastRow ?? row, row),
+      lastColumn: Math.max(bounds?.lastColumn ?? column, column),
+    }),
+    undefined,
+  );
+}
+
+function block<Entry>(
+  { row, column, lastRow, lastColumn }: Rectangle,
+  cells: readonly PlacedCell[],
+  filling: Entry,
+  entry: (cell: PlacedCell) => Entry,
+): Entry[][] {
+  const rows = Array.from({ length: lastRow - row + 1 }, () =>
+    Array.from({ length: lastColumn - column + 1 }, () => filling),
+  );
+  for (const cell of cells) {
+    const entries = rows[cell.row - row];
+    if (!entries) throw new Error(`${cellAddress(cell.row, cell.column)} is not in the block`);
+    entries[cell.column - column] = entry(cell);
+  }
+  return rows;
+}

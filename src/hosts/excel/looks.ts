@@ -1,0 +1,96 @@
+/**
+ * Fonts, fills, borders and alignment. The plain look is set once for the sheet; cells get what differs from it.
+ */
+import type { CellStyle, SheetData } from "../../workbook/data";
+import { BORDER_COLOR, FONT, FONT_SIZE, looks, type Look } from "../../workbook/styles";
+import { areasAt, rectangleAddress, rectangles, untracked, type Area, type Rectangle } from "./areas";
+import type { Offered } from "./offered";
+
+type Edge = "EdgeTop" | "EdgeBottom" | "EdgeLeft" | "EdgeRight" | "InsideHorizontal" | "InsideVertical";
+interface Shape {
+  readonly tall: boolean;
+  readonly wide: boolean;
+}
+
+const PLAIN_COLOR = looks.label.color;
+const hex = (color: string) => `#${color}`;
+
+export function applyLooks(sheet: Excel.Worksheet, data: SheetData, offered: Offered): void {
+  untracked(sheet.getRange()).format.font.set({
+    name: FONT,
+    size: FONT_SIZE,
+    ...(PLAIN_COLOR !== undefined && { color: hex(PLAIN_COLOR) }),
+  });
+  for (const [style, cells] of cellsByStyle(data)) {
+    const look = looks[style];
+    const format = formatOf(look);
+    if (!format && !look.border) continue;
+    for (const { shape, members } of look.border ? byShape(rectangles(cells)) : [anyShape(rectangles(cells))]) {
+      for (const area of areasAt(sheet, members.map(rectangleAddress), offered)) {
+        if (format) area.format.set(format);
+        if (look.border) drawBorder(area, look.border, shape);
+      }
+    }
+  }
+}
+
+/** A merged cell looks alike over all its columns. */
+function cellsByStyle({ cells, merges }: SheetData): Map<CellStyle, { row: number; column: number }[]> {
+  const lastColumns = new Map(merges.map(({ row, column, lastColumn }) => [`${row} ${column}`, lastColumn]));
+  const groups = new Map<CellStyle, { row: number; column: number }[]>();
+  for (const { row, column, style } of cells) {
+    const group = groups.get(style) ?? [];
+    groups.set(style, group);
+    const lastColumn = lastColumns.get(`${row} ${column}`) ?? column;
+    for (let each = column; each <= lastColumn; each++) group.push({ row, column: each });
+  }
+  return groups;
+}
+
+function formatOf({ bold, italic, size, color, fill, align, wrap }: Look) {
+  const font = {
+    ...(bold && { bold }),
+    ...(italic && { italic }),
+    ...(size !== undefined && size !== FONT_SIZE && { size }),
+    ...(color !== undefined && color !== PLAIN_COLOR && { color: hex(color) }),
+  };
+  const format = {
+    ...(Object.keys(font).length > 0 && { font }),
+    ...(fill !== undefined && { fill: { color: hex(fill) } }),
+    ...(align && { horizontalAlignment: ALIGNMENTS[align] }),
+    ...(wrap && { wrapText: wrap }),
+  };
+  return Object.keys(format).length > 0 ? format : undefined;
+}
+
+const ALIGNMENTS = { left: "Left", right: "Right", center: "Center" } as const;
+
+const EDGES: Readonly<Record<NonNullable<Look["border"]>, readonly Edge[]>> = {
+  box: ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"],
+  below: ["EdgeBottom"],
+  above: ["EdgeTop"],
+};
+
+function drawBorder(area: Area, border: NonNullable<Look["border"]>, { tall, wide }: Shape): void {
+  const inside: Edge[] = [];
+  if (tall) inside.push("InsideHorizontal");
+  if (wide && border === "box") inside.push("InsideVertical");
+  for (const edge of [...EDGES[border], ...inside]) {
+    area.format.borders.getItem(edge).set({ style: "Continuous", color: hex(BORDER_COLOR) });
+  }
+}
+
+const anyShape = (members: readonly Rectangle[]) => ({ shape: { tall: false, wide: false }, members });
+
+/** An edge goes round a range, so cells within it need inside lines, which a single row or column does not have. */
+function byShape(all: readonly Rectangle[]): { shape: Shape; members: Rectangle[] }[] {
+  const shapes = [false, true].flatMap((tall) => [false, true].map((wide) => ({ tall, wide })));
+  return shapes
+    .map((shape) => ({
+      shape,
+      members: all.filter(
+        ({ row, lastRow, column, lastColumn }) => row < lastRow === shape.tall && column < lastColumn === shape.wide,
+      ),
+    }))
+    .filter(({ members }) => members.length > 0);
+}

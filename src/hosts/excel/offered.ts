@@ -1,0 +1,36 @@
+/**
+ * What the running Excel offers. Anything that only decorates or eases is left out where it is not offered.
+ */
+export type IsSetSupported = (set: string, version: string) => boolean;
+
+export interface Offered {
+  readonly sizesAndMerges: boolean;
+  readonly names: boolean;
+  readonly calculation: boolean;
+  readonly frozenRows: boolean;
+  readonly validations: boolean;
+  /** Several separate ranges as one object. */
+  readonly areas: boolean;
+  readonly screenUpdating: boolean;
+  readonly printing: boolean;
+  readonly undoGroups: boolean;
+}
+
+/** Asked through a function, so that Office is touched only once the host is used. */
+export const askOffice: IsSetSupported = (set, version) =>
+  Office.context.requirements.isSetSupported(set, version);
+
+export function offeredBy(isSetSupported: IsSetSupported): Offered {
+  const from = (version: string) => isSetSupported("ExcelApi", version);
+  return {
+    sizesAndMerges: from("1.2"),
+    names: from("1.4"),
+    calculation: from("1.6"),
+    frozenRows: from("1.7"),
+    validations: from("1.8"),
+    areas: from("1.9"),
+    screenUpdating: from("1.9"),
+    printing: from("1.9"),
+    undoGroups: from("1.20"),
+  };
+}

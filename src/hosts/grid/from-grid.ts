@@ -1,0 +1,92 @@
+/**
+ * The grid's snapshot back to workbook data: whatever the user has changed since is what is read.
+ */
+import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import type { DefinedName, PlacedCell, SheetData, WorkbookData } from "../../workbook/data";
+import { type CellMark, type SheetMark, pointsOfPixels, widthOfPixels } from "./to-grid";
+import { ruleFromGrid, type GridRule } from "./validation";
+
+const BOOLEAN_CELL = 3;
+const ERROR_RESULT = /^#(N\/A|VALUE!|REF!|NAME\?|NUM!|DIV\/0!|NULL!|SPILL!|CALC!)$/;
+const DEFAULT_WIDTH = 12;
+
+interface GridName {
+  readonly name: string;
+  readonly formulaOrRefString: string;
+  readonly localSheetId?: string;
+}
+
+export function workbookFromGrid(snapshot: IWorkbookData): WorkbookData {
+  const names = Object.values(resource<Record<string, GridName>>(snapshot, "SHEET_DEFINED_NAME_PLUGIN") ?? {});
+  const rules = resource<Record<string, GridRule[]>>(snapshot, "SHEET_DATA_VALIDATION_PLUGIN") ?? {};
+  return {
+    sheets: snapshot.sheetOrder.flatMap((id) => {
+      const sheet = snapshot.sheets[id];
+      return sheet ? [sheetFromGrid(sheet, snapshot.styles, names.filter((each) => each.localSheetId === id), rules[id] ?? [])] : [];
+    }),
+  };
+}
+
+function resource<T>(snapshot: IWorkbookData, plugin: string): T | undefined {
+  const data = snapshot.resources?.find(({ name }) => name === plugin)?.data;
+  return data ? (JSON.parse(data) as T) : undefined;
+}
+
+function sheetFromGrid(sheet: Partial<IWorksheetData>, styles: IWorkbookData["styles"], names: readonly GridName[], rules: readonly GridRule[]): SheetData {
+  const cells: PlacedCell[] = [];
+  for (const [row, columns] of Object.entries(sheet.cellData ?? {})) {
+    for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData>)) {
+      cells.push(cellFromGrid(cell, Number(row), Number(column), formatOf(cell)));
+    }
+  }
+  const columnData = sheet.columnData ?? {};
+  const columns = Math.max(0, ...Object.keys(columnData).map((column) => Number(column) + 1));
+  return {
+    name: sheet.name ?? "Sheet",
+    cells,
+    columnWidths: Array.from({ length: columns }, (_, column) => {
+      const width = columnData[column]?.w;
+      return width === undefined ? DEFAULT_WIDTH : widthOfPixels(width);
+    }),
+    rowHeights: new Map(
+      Object.entries(sheet.rowData ?? {}).flatMap(([row, data]) =>
+        data?.h !== undefined && data.ia === 0 ? [[Number(row), pointsOfPixels(data.h)] as const] : [],
+      ),
+    ),
+    merges: (sheet.mergeData ?? []).map(({ startRow, startColumn, endColumn }) => ({ row: startRow, column: startColumn, lastColumn: endColumn })),
+    frozenRows: Math.max(0, sheet.freeze?.ySplit ?? 0),
+    names: names.flatMap(definedName),
+    validations: rules.flatMap(ruleFromGrid),
+    pageBreaks: (sheet.custom as SheetMark | undefined)?.pageBreaks ?? [],
+  };
+
+  function formatOf(cell: ICellData): string | undefined {
+    const style = typeof cell.s === "string" ? styles[cell.s] : cell.s;
+    return style?.n?.pattern;
+  }
+}
+
+function cellFromGrid(cell: ICellData, row: number, column: number, format: string | undefined): PlacedCell {
+  const look = (cell.custom as CellMark | undefined)?.look ?? "result";
+  const formula = typeof cell.f === "string" && cell.f !== "" ? cell.f.replace(/^=/, "") : undefined;
+  return {
+    row, column, style: look,
+    value: valueFromGrid(cell, formula !== undefined),
+    ...(formula !== undefined && { formula }),
+    ...(format !== undefined && { format }),
+  };
+}
+
+function valueFromGrid({ v, t }: ICellData, isFormula: boolean): PlacedCell["value"] {
+  if (v === undefined || v === null) return null;
+  if (t === BOOLEAN_CELL) return v === true || v === 1 || v === "1" || v === "TRUE";
+  return isFormula && typeof v === "string" && ERROR_RESULT.test(v) ? null : v;
+}
+
+/** "'Plan · Brut'!$B$12" to its place; a name that is not one cell is left behind. */
+function definedName({ name, formulaOrRefString }: GridName): DefinedName[] {
+  const match = /!\$?([A-Z]+)\$?(\d+)$/.exec(formulaOrRefString);
+  if (!match) return [];
+  const column = [...match[1]!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return [{ name, row: Number(match[2]) - 1, column }];
+}

@@ -1,0 +1,78 @@
+/**
+ * A sheet as data to the grid's own worksheet data.
+ */
+import type { ICellData, IBorderData, IStyleData, IWorksheetData } from "@univerjs/core";
+import { columnCount, rowCount, type CellStyle, type PlacedCell, type SheetData } from "../../workbook/data";
+import { BORDER_COLOR, FONT, FONT_SIZE, looks } from "../../workbook/styles";
+
+// The grid library's enumerations as plain numbers, so that this file needs only its types.
+const STRING_CELL = 1;
+const TRUE = 1;
+const THIN_BORDER = 1;
+const ALIGN = { left: 1, center: 2, right: 3 } as const;
+const MIDDLE = 2;
+const WRAP = 3;
+
+const PIXELS_PER_CHARACTER = 7.2;
+const PIXELS_PER_POINT = 96 / 72;
+export const widthOfPixels = (pixels: number) => Math.round((pixels / PIXELS_PER_CHARACTER) * 10) / 10;
+export const pointsOfPixels = (pixels: number) => pixels / PIXELS_PER_POINT;
+
+const SPARE_ROWS = 40;
+const SPARE_COLUMNS = 6;
+
+/** What the grid keeps for us beside a cell and a sheet, to read it back. */
+export interface CellMark {
+  readonly look: CellStyle;
+}
+export interface SheetMark {
+  readonly pageBreaks: readonly number[];
+}
+
+function styleOf(style: CellStyle, format: string | undefined): IStyleData {
+  const look = looks[style];
+  const edge = { s: THIN_BORDER, cl: { rgb: `#${BORDER_COLOR}` } };
+  const borders: Record<string, IBorderData> = {
+    box: { t: edge, b: edge, l: edge, r: edge }, below: { b: edge }, above: { t: edge },
+  };
+  return {
+    ff: FONT,
+    fs: look.size ?? FONT_SIZE,
+    vt: MIDDLE,
+    ...(look.bold && { bl: TRUE }),
+    ...(look.italic && { it: TRUE }),
+    ...(look.color !== undefined && { cl: { rgb: `#${look.color}` } }),
+    ...(look.fill !== undefined && { bg: { rgb: `#${look.fill}` } }),
+    ...(look.border && { bd: borders[look.border] }),
+    ...(look.align && { ht: ALIGN[look.align] }),
+    ...(look.wrap && { tb: WRAP }),
+    ...(format !== undefined && { n: { pattern: format } }),
+  };
+}
+
+function cellOf({ value, formula, style, format }: PlacedCell): ICellData {
+  return {
+    ...(value !== null && { v: value }),
+    ...(typeof value === "string" && { t: STRING_CELL }),
+    ...(formula !== undefined && { f: `=${formula}` }),
+    s: styleOf(style, format),
+    custom: { look: style } satisfies CellMark,
+  };
+}
+
+export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetData> {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = cellOf(cell);
+  return {
+    id,
+    name: sheet.name,
+    rowCount: rowCount(sheet) + SPARE_ROWS,
+    columnCount: columnCount(sheet) + SPARE_COLUMNS,
+    cellData,
+    columnData: Object.fromEntries(sheet.columnWidths.map((width, column) => [column, { w: Math.round(width * PIXELS_PER_CHARACTER) }])),
+    rowData: Object.fromEntries([...sheet.rowHeights].map(([row, points]) => [row, { h: points * PIXELS_PER_POINT, ia: 0 }])),
+    mergeData: sheet.merges.map(({ row, column, lastColumn }) => ({ startRow: row, endRow: row, startColumn: column, endColumn: lastColumn })),
+    freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
+    custom: { pageBreaks: [...sheet.pageBreaks] } satisfies SheetMark,
+  };
+}

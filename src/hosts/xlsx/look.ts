@@ -1,0 +1,36 @@
+/**
+ * Looks as the file stores them.
+ */
+import type { CellStyle as FileStyle } from "hucre/xlsx";
+import type { CellStyle } from "../../workbook/data";
+import { BORDER_COLOR, FONT, FONT_SIZE, looks, type Look } from "../../workbook/styles";
+
+const LINE = { style: "thin", color: { rgb: BORDER_COLOR } } as const;
+
+const borders: Readonly<Record<NonNullable<Look["border"]>, FileStyle["border"]>> = {
+  box: { top: LINE, right: LINE, bottom: LINE, left: LINE },
+  below: { bottom: LINE },
+  above: { top: LINE },
+};
+
+function fileStyle(look: Look, format: string | undefined): FileStyle {
+  const { bold, italic, size = FONT_SIZE, color, fill, border, align, wrap } = look;
+  return {
+    font: { name: FONT, size, bold, italic, color: color === undefined ? undefined : { rgb: color } },
+    fill: fill === undefined ? undefined : { type: "pattern", pattern: "solid", fgColor: { rgb: fill } },
+    border: border && borders[border],
+    alignment: align || wrap ? { horizontal: align, wrapText: wrap } : undefined,
+    numFmt: format === "General" ? undefined : format,
+  };
+}
+
+/** One style object for each look and format: a sheet has thousands of cells and few of these. */
+export function fileStyles(): (style: CellStyle, format?: string) => FileStyle {
+  const made = new Map<string, FileStyle>();
+  return (style, format) => {
+    const key = `${style} ${format ?? ""}`;
+    const known = made.get(key) ?? fileStyle(looks[style], format);
+    made.set(key, known);
+    return known;
+  };
+}

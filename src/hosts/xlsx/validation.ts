@@ -1,0 +1,62 @@
+/**
+ * Validation as the file stores it, within the lengths that Excel opens.
+ */
+import type { DataValidation } from "hucre/xlsx";
+import { cellAddress, type Validation } from "../../workbook/data";
+import { cut, storedText } from "./text";
+
+/** Characters. The message on refusal has less room than the one on entry (MS-OI29500, 2.1.613). */
+const LIMITS = { title: 32, prompt: 255, error: 224, list: 255 } as const;
+
+type Rule = Pick<DataValidation, "type" | "operator" | "formula1" | "formula2">;
+
+/**
+ * The options as one literal, or nothing if they do not fit: at most 255 characters in all, and no option that the
+ * comma-separated form would split or trim.
+ */
+function listLiteral(options: readonly string[]): string | undefined {
+  const whole = options.every((option) => option !== "" && option.trim() === option && !/[,\n\r]/.test(option));
+  const joined = options.join(",").replaceAll('"', '""');
+  return whole && options.length > 0 && joined.length <= LIMITS.list ? `"${storedText(joined)}"` : undefined;
+}
+
+/** Nothing if the file cannot hold the rule. */
+function ruleOf(validation: Validation): Rule | undefined {
+  switch (validation.kind) {
+    case "list": {
+      const literal = listLiteral(validation.options);
+      return literal === undefined ? undefined : { type: "list", formula1: literal };
+    }
+    case "textLength":
+      return { type: "textLength", operator: "lessThanOrEqual", formula1: String(validation.max) };
+    default:
+      return {
+        type: validation.kind,
+        operator: "between",
+        formula1: String(validation.min),
+        formula2: String(validation.max),
+      };
+  }
+}
+
+/** A rule that anything meets: the cell still shows its message on entry. */
+const ANYTHING: Rule = { type: "custom", formula1: "TRUE" };
+
+export function fileValidation(validation: Validation): DataValidation {
+  const rule = ruleOf(validation);
+  const title = storedText(cut(validation.title, LIMITS.title));
+  return {
+    ...(rule ?? ANYTHING),
+    range: cellAddress(validation.row, validation.column),
+    allowBlank: validation.allowBlank,
+    showInputMessage: true,
+    inputTitle: title,
+    inputMessage: storedText(cut(validation.message, LIMITS.prompt)),
+    ...(rule && {
+      showErrorMessage: true,
+      errorStyle: "stop",
+      errorTitle: title,
+      errorMessage: storedText(cut(validation.message, LIMITS.error)),
+    }),
+  };
+}

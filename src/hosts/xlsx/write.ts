@@ -1,0 +1,64 @@
+/**
+ * Workbook data → an .xlsx file. The only place that knows the library; runs in Node and in the browser.
+ */
+import { writeXlsx, type WriteSheet } from "hucre/xlsx";
+import { columnLetters, quotedSheet, type SheetData, type WorkbookData } from "../../workbook/data";
+import { FONT, FONT_SIZE } from "../../workbook/styles";
+import { fileCells } from "./cells";
+import { callsAddin } from "./formula";
+import { editPart } from "./part";
+import { storedText } from "./text";
+import { fileValidation } from "./validation";
+
+/** Same data, same file: the dates are those that the library gives every part of the zip, not today's. */
+const FIXED_DATE = new Date(Date.UTC(1980, 0, 1));
+
+/** Characters → the file's unit, which includes 5 px of padding; a digit of the default font is 7 px wide. */
+const fileWidth = (characters: number) => Math.trunc(((characters * 7 + 5) / 7) * 256) / 256;
+
+function fileSheet(sheet: SheetData): WriteSheet {
+  const rows = Math.max(0, ...[...sheet.rowHeights.keys()].map((row) => row + 1));
+  return {
+    name: storedText(sheet.name),
+    columns: sheet.columnWidths.map((characters) => ({ width: fileWidth(characters) })),
+    // the library forgets the height of a row below the last cell unless the row is there
+    rows: Array.from({ length: rows }, () => []),
+    rowDefs: new Map([...sheet.rowHeights].map(([row, height]) => [row, { height }])),
+    cells: fileCells(sheet),
+    // Excel calls a file damaged that merges one cell with itself
+    merges: sheet.merges
+      .filter(({ column, lastColumn }) => lastColumn > column)
+      .map(({ row, column, lastColumn }) => ({ startRow: row, startCol: column, endRow: row, endCol: lastColumn })),
+    freezePane: sheet.frozenRows > 0 ? { rows: sheet.frozenRows } : undefined,
+    dataValidations: sheet.validations.map(fileValidation),
+    pageSetup: { paperSize: "a4", orientation: "portrait", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
+    rowBreaks: [...sheet.pageBreaks],
+  };
+}
+
+const fileNames = (sheet: SheetData) =>
+  sheet.names.map(({ name, row, column }) => ({
+    name,
+    range: storedText(`${quotedSheet(sheet.name)}!$${columnLetters(column)}$${row + 1}`),
+    scope: storedText(sheet.name),
+  }));
+
+/**
+ * The library asks for a full calculation when the file is opened. Without the add-in, or before it has loaded, that
+ * turns every cached value into #NAME?, and Excel leaves it so. A current calculation engine's number and no such
+ * request make Excel keep the values until an input changes.
+ */
+const keepCachedValues = (workbookXml: string) =>
+  workbookXml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>');
+
+export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array> {
+  const [first] = book.sheets;
+  if (!first) throw new RangeError("The workbook has no sheets; a file needs at least one.");
+  const file = await writeXlsx({
+    sheets: book.sheets.map(fileSheet),
+    namedRanges: book.sheets.flatMap(fileNames),
+    defaultFont: { name: FONT, size: FONT_SIZE },
+    properties: { title: storedText(first.name), created: FIXED_DATE, modified: FIXED_DATE },
+  });
+  return callsAddin(book) ? editPart(file, "xl/workbook.xml", keepCachedValues) : file;
+}

@@ -1,0 +1,76 @@
+/**
+ * Rows of cells to a sheet: addresses are given out here, and only then are formulas written.
+ */
+import { cellAddress, type CellStyle, type CellValue, type DefinedName, type PlacedCell, type SheetData, type Validation } from "./data";
+import { addinFormula, type Expression } from "./formula";
+import type { Field } from "../cellar/batch/field-kinds";
+import { validationOf } from "./validation";
+
+export interface CellSpec {
+  readonly value: CellValue;
+  readonly formula?: Expression;
+  readonly style: CellStyle;
+  readonly format?: string;
+  /** Defined name within the sheet, and the name by which formulas ask for the cell. */
+  readonly name?: string;
+  /** The input field this cell holds. */
+  readonly field?: Field;
+}
+
+export interface Row {
+  readonly cells: readonly (CellSpec | undefined)[];
+  /** A cell that runs on over the columns to the right: the column it starts in, and the last one. */
+  readonly merge?: readonly [column: number, lastColumn: number];
+  /** Lines of wrapped text, where more than one. */
+  readonly lines?: number;
+  readonly newPage?: boolean;
+}
+
+const POINTS_PER_LINE = 13.5;
+const LINE_PADDING = 2;
+
+export function layOut(name: string, rows: readonly Row[], columnWidths: readonly number[], frozenRows: number): SheetData {
+  const addresses = new Map<string, string>();
+  const names: DefinedName[] = [];
+  rows.forEach(({ cells }, row) =>
+    cells.forEach((spec, column) => {
+      if (spec?.name === undefined) return;
+      if (addresses.has(spec.name)) throw new Error(`two cells are named ${spec.name}`);
+      addresses.set(spec.name, cellAddress(row, column));
+      names.push({ name: spec.name, row, column });
+    }),
+  );
+  const locate = (wanted: string) => {
+    const address = addresses.get(wanted);
+    if (address === undefined) throw new Error(`no cell is named ${wanted}`);
+    return address;
+  };
+
+  const cells: PlacedCell[] = [];
+  const validations: Validation[] = [];
+  rows.forEach((each, row) =>
+    each.cells.forEach((spec, column) => {
+      if (spec === undefined) return;
+      const { value, formula, style, format, field } = spec;
+      cells.push({
+        row, column, value, style,
+        ...(formula && { formula: addinFormula(formula, locate) }),
+        ...(format !== undefined && { format }),
+      });
+      if (field) validations.push({ row, column, ...validationOf(field) } as Validation);
+    }),
+  );
+  return {
+    name,
+    cells,
+    columnWidths,
+    rowHeights: new Map(
+      rows.flatMap(({ lines }, row) => (lines !== undefined && lines > 1 ? [[row, lines * POINTS_PER_LINE + LINE_PADDING] as const] : [])),
+    ),
+    merges: rows.flatMap(({ merge }, row) => (merge ? [{ row, column: merge[0], lastColumn: merge[1] }] : [])),
+    frozenRows,
+    names,
+    validations,
+    pageBreaks: rows.flatMap(({ newPage }, row) => (newPage && row > 0 ? [row - 1] : [])),
+  };
+}

@@ -1,0 +1,111 @@
+/**
+ * The few kinds of row that the plan is made of. Columns: A what, B value, C unit, D to H notes or table cells.
+ */
+import { serialFromIso } from "../../cellar/ageing";
+import { allowedText, placedFields, type PlacedField } from "../../cellar/batch/field-kinds";
+import { fields } from "../../cellar/batch/fields";
+import type { BatchInputs } from "../../cellar/batch/inputs";
+import type { BatchPlan } from "../../cellar/batch/plan";
+import type { CellStyle, CellValue } from "../data";
+import { builtin, cell, type Expression } from "../formula";
+import type { CellSpec, Row } from "../layout";
+
+export interface Batch {
+  readonly inputs: BatchInputs;
+  readonly plan: BatchPlan;
+}
+export type Section = (batch: Batch) => Row[];
+
+export const COLUMN_WIDTHS = [38, 14, 14, 11, 11, 14, 12, 14] as const;
+export const LAST_COLUMN = COLUMN_WIDTHS.length - 1;
+
+export const FORMATS = {
+  date: "yyyy-mm-dd",
+  whole: "#,##0",
+  one: "#,##0.0",
+  two: "#,##0.00",
+  three: "0.000",
+  percent: "0.0%",
+} as const;
+
+const byDotted = new Map(placedFields(fields).map((each) => [each.dotted, each]));
+
+/** A field by the name that files give it: "baseWine.volume_hL". */
+export function placed(dotted: string): PlacedField {
+  const found = byDotted.get(dotted);
+  if (!found) throw new Error(`there is no field ${dotted}`);
+  return found;
+}
+
+/** The input cell of a field, in a formula. */
+export const input = (dotted: string): Expression => cell(placed(dotted).name);
+
+export const text = (value: string, style: CellStyle): CellSpec => ({ value, style });
+
+/** The input cell of a field, holding what the batch gives. */
+export function inputCell(dotted: string, inputs: BatchInputs): CellSpec {
+  const { name, field, path } = placed(dotted);
+  const given = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], inputs) as CellValue;
+  const value = field.kind === "date" ? serialFromIso(String(given))! : given === "" ? null : given;
+  const whole = field.kind === "number" && field.domain.whole === true;
+  const format = field.kind === "date" ? FORMATS.date : whole ? FORMATS.whole : undefined;
+  return { value, style: "input", name, field, ...(format !== undefined && { format }) };
+}
+
+/** A unit as text, or as a cell of its own where it depends on an input. */
+export type Unit = string | CellSpec;
+const unitCell = (unit: Unit): CellSpec => (typeof unit === "string" ? text(unit, "unit") : unit);
+
+/** The user's currency, following the sheet's own cell: "EUR", "EUR a litre". */
+export function currencyUnit({ inputs }: Batch, per = "", style: CellStyle = "unit"): CellSpec {
+  const formula = per === "" ? input("batch.currency") : builtin("CONCATENATE", input("batch.currency"), per);
+  return { value: `${inputs.batch.currency}${per}`, formula, style };
+}
+
+export function inputRow(dotted: string, { inputs }: Batch, unit?: Unit): Row {
+  const { field } = placed(dotted);
+  const ownUnit = field.kind === "number" || field.kind === "optional" ? field.unit : "";
+  const note = field.note || (field.kind === "choice" && field.options.length <= 5 ? allowedText(field) : "");
+  return {
+    cells: [text(field.label, "label"), inputCell(dotted, inputs), unitCell(unit ?? ownUnit), ...(note ? [text(note, "note")] : [])],
+  };
+}
+
+export interface Result {
+  readonly name: string;
+  readonly label: string;
+  readonly unit?: Unit;
+  readonly note?: string;
+  readonly value: CellValue;
+  readonly formula: Expression;
+  readonly format?: string;
+  readonly style?: CellStyle;
+}
+
+export function resultCell({ name, value, formula, format, style = "result" }: Omit<Result, "label">): CellSpec {
+  return { name, value, formula, style, ...(format !== undefined && { format }) };
+}
+
+export function resultRow(result: Result): Row {
+  const { label, unit = "", note = "" } = result;
+  return { cells: [text(label, "label"), resultCell(result), unitCell(unit), ...(note ? [text(note, "note")] : [])] };
+}
+
+/** A heading, with room above it. */
+export function heading(title: string, newPage = false): Row[] {
+  const cells = [text(title, "heading"), ...Array.from({ length: LAST_COLUMN }, () => text("", "heading"))];
+  return [{ cells: [], ...(newPage && { newPage }) }, { cells }];
+}
+
+export function columnHeads(...heads: string[]): Row {
+  return { cells: heads.map((head) => text(head, "columnHead")) };
+}
+
+/** Characters that fit on one line of cells merged from a column to the last one. */
+const lineLength = (column: number) => COLUMN_WIDTHS.slice(column).reduce((sum, width) => sum + width, 0);
+
+/** Text over several columns, wrapped to as many lines as it needs. */
+export function paragraph(content: string, style: CellStyle): Row {
+  return { cells: [text(content, style)], merge: [0, LAST_COLUMN], lines: linesFor(content, 0) };
+}
+export const linesFor = (content: string, column: number) => Math.ceil((content.length * 1.05) / lineLength(column));

@@ -1,0 +1,32 @@
+/**
+ * The sheet Plan · batch: its sections in the order in which they are read.
+ */
+import type { BatchInputs } from "../../cellar/batch/inputs";
+import type { BatchPlan } from "../../cellar/batch/plan";
+import type { SheetData } from "../data";
+import { layOut } from "../layout";
+import { freeSheetName } from "../sheet-names";
+import { baseWineSection, batchSection } from "./batch";
+import { cautionsSection } from "./cautions";
+import { checksSection } from "./checks";
+import { costsSection } from "./costs";
+import { dosageSection } from "./dosage";
+import { glanceSection } from "./glance";
+import { leesSection } from "./lees";
+import { materialsSection } from "./materials";
+import { COLUMN_WIDTHS, type Section } from "./rows";
+import { tirageSection } from "./tirage";
+
+const SECTIONS: readonly Section[] = [
+  glanceSection, batchSection, baseWineSection, tirageSection, checksSection, leesSection, dosageSection, materialsSection,
+  costsSection, cautionsSection,
+];
+
+/** The title stays in sight. */
+const FROZEN_ROWS = 1;
+
+/** One batch's plan; its name avoids the sheets there are. */
+export function planSheet(inputs: BatchInputs, plan: BatchPlan, takenNames: readonly string[]): SheetData {
+  const rows = SECTIONS.flatMap((section) => section({ inputs, plan }));
+  return layOut(freeSheetName("Plan", inputs.batch.name, takenNames), rows, COLUMN_WIDTHS, FROZEN_ROWS);
+}

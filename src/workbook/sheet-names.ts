@@ -1,0 +1,27 @@
+/**
+ * Names for new sheets: legal in every spreadsheet program, and never one that is taken.
+ */
+const LONGEST = 31;
+const FORBIDDEN = /[[\]:*?/\\\u0000-\u001f]/g;
+
+/** "Plan · Brut", or "Plan · Brut (2)" where that is taken; compared without regard to case, as programs do. */
+export function freeSheetName(kind: string, batchName: string, taken: readonly string[]): string {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
+  // an apostrophe may not begin or end a sheet's name
+  const plain = `${kind} · ${batchName.replace(FORBIDDEN, " ").replace(/\s+/g, " ").trim()}`.replace(/'+$/, "").trim();
+  for (let count = 1; ; count++) {
+    const suffix = count === 1 ? "" : ` (${count})`;
+    const name = cutTo(plain, LONGEST - suffix.length) + suffix;
+    if (!used.has(name.toLowerCase())) return name;
+  }
+}
+
+/** Cut to a length without splitting a character that takes two code units. */
+function cutTo(text: string, length: number): string {
+  let cut = "";
+  for (const character of text) {
+    if (cut.length + character.length > length) break;
+    cut += character;
+  }
+  return cut.trimEnd().replace(/'+$/, "");
+}

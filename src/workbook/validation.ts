@@ -1,0 +1,35 @@
+/**
+ * The rule and the message of an input cell, from its field.
+ */
+import { allowedText, type Field } from "../cellar/batch/field-kinds";
+import { domains } from "../cellar/domains";
+import type { Validation } from "./data";
+
+/** Excel's own limits for the text of a rule. */
+const TITLE_LENGTH = 32;
+const MESSAGE_LENGTH = 255;
+
+type Rule = Validation extends infer Each ? (Each extends Validation ? Omit<Each, "row" | "column"> : never) : never;
+
+export function validationOf(field: Field): Rule {
+  const common = {
+    title: cut(field.label, TITLE_LENGTH),
+    message: cut(`Give ${allowedText(field)}.`, MESSAGE_LENGTH),
+    allowBlank: field.kind === "optional" || field.kind === "text",
+  };
+  switch (field.kind) {
+    case "choice":
+      return { ...common, kind: "list", options: field.options };
+    case "text":
+      return { ...common, kind: "textLength", max: field.maxLength };
+    case "date":
+      return { ...common, kind: "date", min: domains.dateSerial.min, max: domains.dateSerial.max };
+    case "number":
+    case "optional": {
+      const { min, max, whole } = field.domain;
+      return { ...common, kind: whole ? "whole" : "decimal", min, max };
+    }
+  }
+}
+
+const cut = (text: string, length: number) => (text.length > length ? `${text.slice(0, length - 1)}…` : text);

@@ -1,0 +1,121 @@
+/**
+ * The plan's sheet in the grid: recalculated by the grid's engine and held against the calculation module, changed
+ * by the user, and read back.
+ */
+import { planBatch } from "../../src/cellar/batch/plan";
+import type { BatchInputs } from "../../src/cellar/batch/inputs";
+import { gridHost, type GridHost } from "../../src/hosts/grid/grid-host";
+import { cellAddress, type CellValue, type SheetData } from "../../src/workbook/data";
+import { planSheet } from "../../src/workbook/plan/sheet";
+import { headlessGrid, type HeadlessGrid } from "../support/grid";
+import { inputsOf, sampleFiles, sampleInputs, sampleJson } from "../support/samples";
+
+jest.setTimeout(60_000);
+
+let grid: HeadlessGrid;
+let host: GridHost;
+beforeAll(async () => {
+  grid = await headlessGrid();
+  host = gridHost(grid.api);
+});
+afterAll(() => grid.dispose());
+
+const ERROR = /^#(N\/A|VALUE!)$/;
+
+/** The same sheet with no cached result in it, so that every number seen afterwards was calculated by the grid. */
+function withoutResults(sheet: SheetData): SheetData {
+  return { ...sheet, cells: sheet.cells.map((cell) => (cell.formula === undefined ? cell : { ...cell, value: null })) };
+}
+
+async function written(inputs: BatchInputs): Promise<{ sheet: SheetData; cells: CellValue[][] }> {
+  const sheet = planSheet(inputs, planBatch(inputs), await host.sheetNames());
+  const done = grid.settled();
+  await host.write({ sheets: [withoutResults(sheet)] });
+  await done;
+  return { sheet, cells: rawValues(sheet.name) };
+}
+
+function rawValues(sheetName: string): CellValue[][] {
+  return grid.api.getActiveWorkbook()!.getSheetByName(sheetName)!.getDataRange().getRawValues() as CellValue[][];
+}
+
+/** What differs between the grid's results and the plan's, to 1e-9 relative. */
+function differences(sheet: SheetData, cells: CellValue[][]): string[] {
+  const formulas = sheet.cells.filter((cell) => cell.formula !== undefined);
+  expect(formulas.length).toBeGreaterThan(150);
+  return formulas.flatMap(({ row, column, value, formula }) => {
+    const found = cells[row]?.[column] ?? null;
+    const same =
+      typeof value === "number"
+        ? typeof found === "number" && Math.abs(found - value) <= 1e-9 * Math.max(Math.abs(found), Math.abs(value))
+        : value === null
+          ? ERROR.test(String(found))
+          : found === value;
+    return same ? [] : [`${cellAddress(row, column)} =${formula}: plan ${String(value)}, grid ${String(found)}`];
+  });
+}
+
+const variants: [string, (batch: ReturnType<typeof sampleJson>) => void][] = [
+  ["OIV rules", (batch) => { batch.batch!.rules = "OIV"; }],
+  ["no room left in the neck", (batch) => { batch.disgorging!.filled_mL = 740; batch.disgorging!.lost_mL = 0; batch.batch!.bottle_mL = 700; }],
+  ["liqueur that does not fit", (batch) => { batch.disgorging!.lost_mL = 5; }],
+  ["no sweetness term, no rating, no SO2, prices missing", (batch) => {
+    batch.dosage!.term = ""; batch.tirage!.glassRating_bar = null; batch.baseWine!.totalSO2_mgL = null; batch.materials!.corks = {};
+  }],
+  ["a small bottle", (batch) => { batch.batch!.bottle_mL = 200; batch.disgorging!.filled_mL = null; }],
+  ["a term that is not permitted", (batch) => { batch.dosage!.term = "brut nature"; }],
+  ["too strong a wine", (batch) => { batch.baseWine!.alcohol_vol = 13; }],
+];
+
+describe("every calculated cell equals the calculation module's plan", () => {
+  test.each(sampleFiles)("%s", async (file) => {
+    const { sheet, cells } = await written(sampleInputs(file));
+    expect(differences(sheet, cells)).toEqual([]);
+  });
+
+  test.each(variants)("%s", async (_name, change) => {
+    const batch = sampleJson("oxlip-hill-brut.json");
+    change(batch);
+    const { sheet, cells } = await written(inputsOf(batch));
+    expect(differences(sheet, cells)).toEqual([]);
+  });
+});
+
+test("a changed input cell carries through to what the module plans from that input", async () => {
+  const before = sampleInputs("oxlip-hill-brut.json");
+  const { sheet } = await written(before);
+  const volume = sheet.names.find(({ name }) => name === "baseWine_volume_hL")!;
+  const done = grid.settled();
+  grid.api.getActiveWorkbook()!.getSheetByName(sheet.name)!.getRange(volume.row, volume.column).setValue(90);
+  await done;
+  const after = { ...before, baseWine: { ...before.baseWine, volume_hL: 90 } };
+  const expected = planSheet(after, planBatch(after), []);
+  expect(differences(expected, rawValues(sheet.name))).toEqual([]);
+});
+
+test("what is read back is what was written", async () => {
+  const inputs = sampleInputs("oxlip-hill-rose.json");
+  const { sheet } = await written(inputs);
+  const back = host.read().sheets.find(({ name }) => name === sheet.name)!;
+  const filled = (cells: SheetData["cells"]) =>
+    cells
+      .filter(({ value, formula, style }) => value !== null || formula !== undefined || style === "input")
+      .map(({ row, column, value, formula, style, format }) =>
+        `${row},${column} ${style} ${format ?? ""} ${formula ?? ""} ${typeof value === "number" ? value.toPrecision(9) : JSON.stringify(value)}`,
+      )
+      .sort();
+  expect(filled(back.cells)).toEqual(filled(sheet.cells));
+  expect(new Set(back.names.map((name) => JSON.stringify(name)))).toEqual(new Set(sheet.names.map((name) => JSON.stringify(name))));
+  expect(back.merges).toEqual(sheet.merges);
+  expect(back.frozenRows).toBe(sheet.frozenRows);
+  expect(back.pageBreaks).toEqual(sheet.pageBreaks);
+  expect([...back.rowHeights]).toEqual([...sheet.rowHeights]);
+});
+
+test("a name that is taken is refused and nothing is added", async () => {
+  const inputs = sampleInputs("oxlip-hill-brut.json");
+  const sheet = planSheet(inputs, planBatch(inputs), []);
+  const before = await host.sheetNames();
+  await expect(host.write({ sheets: [{ ...sheet, name: "Fresh" }, { ...sheet, name: before[0]!.toUpperCase() }] })).rejects.toThrow(/already a sheet named/);
+  expect(await host.sheetNames()).toEqual(before);
+});

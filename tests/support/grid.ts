@@ -1,0 +1,42 @@
+/**
+ * The grid's formula engine without a page.
+ */
+import { Univer, type IWorkbookData } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
+import { engineFunctions } from "../../src/hosts/grid/functions";
+import { allFunctions } from "./functions";
+
+export type GridApi = ReturnType<typeof FUniver.newAPI>;
+
+export interface HeadlessGrid {
+  readonly api: GridApi;
+  /** Resolves when the recalculation that an edit has started is done. */
+  settled(): Promise<void>;
+  dispose(): void;
+}
+
+export async function headlessGrid(workbook: Partial<IWorkbookData> = {}): Promise<HeadlessGrid> {
+  const { metadata, implementations } = await allFunctions();
+  const preset = UniverSheetsNodeCorePreset({ formula: engineFunctions(metadata, implementations) });
+  const univer = new Univer({ locale: "enUS" as never, locales: { enUS: {} } as never });
+  for (const plugin of preset.plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  api.createWorkbook({ id: "season", name: "Season", ...workbook });
+  return {
+    api,
+    settled: () => new Promise((resolve, reject) => {
+      const overdue = setTimeout(() => reject(new Error("the grid did not finish calculating")), 20_000);
+      const ended = api.getFormula().calculationEnd(() => {
+        clearTimeout(overdue);
+        ended.dispose();
+        // the results are applied to the cells right after
+        setTimeout(resolve, 50);
+      });
+    }),
+    dispose: () => univer.dispose(),
+  };
+}
