@@ -23,7 +23,7 @@ export const domains = {
   partOfBottleMl: { what: "volume in the bottle", unit: "mL", min: 0, max: 30_000 },
   strengthGL: { what: "sugar strength", unit: "g/L", min: 0, max: 1000 },
   /** The solubility relation loses its meaning in syrups (it reaches zero at 694 g/L), so it stops well before. */
-  wineSugarGL: { what: "sugar in the wine", unit: "g/L glucose + fructose", min: 0, max: 300 },
+  wineSugarGL: { what: "glucose + fructose in the wine", unit: "g/L", min: 0, max: 300 },
   doseGL: { what: "dose", unit: "g/L sucrose", min: 0, max: 60 },
   temperatureC: { what: "temperature", unit: "°C", min: -5, max: 45 },
   gaugeTableC: { what: "temperature of the reading", unit: "°C", min: 0, max: 25 },

@@ -33,6 +33,11 @@ export class Refusal extends Error implements RefusalRecord {
   }
 }
 
+/** Whether this is a refusal, also one thrown by another script's copy of this module. */
+export function isRefusal(error: unknown): error is Refusal {
+  return error instanceof Error && error.name === "Refusal" && "remedy" in error && "kind" in error;
+}
+
 /** A question with no answer: names what was given and what would make an answer possible. */
 export function unanswerable(argument: string, given: unknown, remedy: string): Refusal {
   return new Refusal({ kind: "unanswerable", argument, given, remedy });

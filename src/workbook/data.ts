@@ -6,7 +6,7 @@
 export type CellValue = string | number | boolean | null;
 
 export type CellStyle =
-  | "title" | "subtitle" | "heading" | "columnHead" | "label" | "unit" | "note"
+  | "title" | "subtitle" | "heading" | "columnHead" | "numberHead" | "label" | "unit" | "note"
   | "input" | "result" | "total" | "key" | "verdict" | "caution";
 
 export interface CellData {

@@ -17,7 +17,8 @@ export interface Look {
   readonly wrap?: boolean;
 }
 
-export const FONT = "Calibri";
+/** On every machine that opens these sheets, or with a twin of the same widths. */
+export const FONT = "Arial";
 export const FONT_SIZE = 10;
 export const BORDER_COLOR = "8C8C8C";
 
@@ -29,13 +30,14 @@ export const looks: Readonly<Record<CellStyle, Look>> = {
   subtitle: { size: 10, color: QUIET },
   heading: { bold: true, size: 12, color: INK, fill: "E4E9E2", border: "below" },
   columnHead: { bold: true, color: INK, border: "below", wrap: true },
+  numberHead: { bold: true, color: INK, border: "below", wrap: true, align: "right" },
   label: { color: INK },
   unit: { color: QUIET },
   note: { color: QUIET, italic: true },
   input: { color: INK, fill: "FFF6DC", border: "box" },
-  result: { color: INK },
+  result: { color: INK, align: "right" },
   total: { bold: true, color: INK, border: "above" },
-  key: { bold: true, size: 12, color: INK },
+  key: { bold: true, size: 11, color: INK, align: "right" },
   verdict: { bold: true, color: INK },
   caution: { color: INK, wrap: true },
 };

@@ -109,7 +109,8 @@ test("what is read back is what was written", async () => {
   expect(back.merges).toEqual(sheet.merges);
   expect(back.frozenRows).toBe(sheet.frozenRows);
   expect(back.pageBreaks).toEqual(sheet.pageBreaks);
-  expect([...back.rowHeights]).toEqual([...sheet.rowHeights]);
+  expect([...back.rowHeights.keys()]).toEqual([...sheet.rowHeights.keys()]);
+  for (const [row, points] of sheet.rowHeights) expect(back.rowHeights.get(row)).toBeCloseTo(points, 6);
 });
 
 test("a name that is taken is refused and nothing is added", async () => {

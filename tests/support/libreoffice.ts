@@ -10,7 +10,9 @@ import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 
 const candidates = [
-  ...(process.env.PATH ?? "").split(delimiter).flatMap((folder) => [join(folder, "soffice"), join(folder, "soffice.exe")]),
+  ...(process.env.PATH ?? "")
+    .split(delimiter)
+    .flatMap((folder) => [join(folder, "soffice"), join(folder, "soffice.exe")]),
   "/Applications/LibreOffice.app/Contents/MacOS/soffice",
   "C:/Program Files/LibreOffice/program/soffice.exe",
 ];
@@ -37,7 +39,7 @@ const profile = (recalcMode: 0 | 1) => `<?xml version="1.0" encoding="UTF-8"?>
 <value>${recalcMode}</value></prop></item></oor:items>`;
 
 /**
- * Opens a file and saves it in another format ("csv", "fods", or with filter options as --convert-to takes them).
+ * Opens a file and saves it in another format: "csv", "fods", or with filter options as for --convert-to.
  * Gives the path of the result, in a folder of its own outside the project.
  */
 export async function convert(file: string, format: string, { recalculate = false } = {}): Promise<string> {
@@ -60,7 +62,12 @@ export async function convert(file: string, format: string, { recalculate = fals
 }
 
 /** The same for a file that exists only in memory; `name` with its ending tells LibreOffice what it is. */
-export async function convertBytes(bytes: Uint8Array, name: string, format: string, options = {}): Promise<string> {
+export async function convertBytes(
+  bytes: Uint8Array,
+  name: string,
+  format: string,
+  options = {},
+): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), "written-"));
   folders.push(folder);
   await writeFile(join(folder, name), bytes);

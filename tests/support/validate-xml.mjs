@@ -1,4 +1,4 @@
-// Validates the XML on standard input against the schema file named as argument; prints the problems as a JSON list.
+// Validates the XML on standard input against the schema named as argument; prints the problems as JSON.
 // A program of its own because the validator is an ES module that loads itself asynchronously.
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";

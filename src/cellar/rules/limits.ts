@@ -11,7 +11,7 @@ export interface Limit {
 
 const limit = (value: number, unit: string, from: Source): Limit => ({ value, unit, source: from });
 
-const EU_PRACTICES = "Delegated Regulation (EU) 2019/934 annex II";
+const EU_PRACTICES = "Delegated Reg. (EU) 2019/934 annex II";
 
 export interface LegalLimits {
   /** Rise of total alcohol at tirage, measured as a difference, so dilution counts. */
@@ -30,8 +30,8 @@ export const legalLimits: Readonly<Record<RuleSet, LegalLimits>> = {
   EU: {
     tirageRiseVol: limit(1.5, "% vol", source(EU_PRACTICES, "read")),
     dosageRiseVol: limit(0.5, "% vol", source(EU_PRACTICES, "secondary")),
-    totalSo2MgL: limit(185, "mg/L", source(`${EU_PRACTICES}; 185 for quality sparkling wine, 235 for other`, "secondary")),
-    labelToleranceVol: limit(0.8, "% vol", source("Delegated Regulation (EU) 2019/33 art. 44, read in its predecessor", "read")),
+    totalSo2MgL: limit(185, "mg/L", source(`${EU_PRACTICES}; 235 if not a quality wine`, "secondary")),
+    labelToleranceVol: limit(0.8, "% vol", source("Delegated Reg. (EU) 2019/33 art. 44, its predecessor", "read")),
     bottleSizes: {
       spanMl: [125, 1500],
       allowedMl: [125, 200, 375, 750, 1500],
@@ -44,8 +44,8 @@ export const legalLimits: Readonly<Record<RuleSet, LegalLimits>> = {
 /** Limits of practice: worth a second look, not a breach. */
 export const practiceLimits = {
   drySugarGL: limit(2, "g/L", commonPractice),
-  baseAlcoholLowVol: limit(9.5, "% vol", source("published practice for base wine, 9.5 to 11.5 % vol", "read")),
-  baseAlcoholHighVol: limit(11.5, "% vol", source("published practice for base wine, 9.5 to 11.5 % vol", "read")),
+  baseAlcoholLowVol: limit(9.5, "% vol", source("published practice", "read")),
+  baseAlcoholHighVol: limit(11.5, "% vol", source("published practice", "read")),
   alcoholAfterVol: limit(13, "% vol", commonPractice),
   sweetnessMarginGL: limit(1, "g/L", commonPractice),
 } as const;

@@ -14,7 +14,7 @@ export interface PressureClass {
   readonly source: Source;
 }
 
-const EU_CLASSES = source("Regulation (EU) 1308/2013 annex VII part II", "memory");
+const EU_CLASSES = source("Reg. (EU) 1308/2013 annex VII part II", "memory");
 const SMALL = { belowMl: 250, lowBar: 3 };
 
 export const QUALITY_SPARKLING = "quality sparkling wine";
@@ -28,7 +28,7 @@ export const pressureClasses: Readonly<Record<RuleSet, readonly PressureClass[]>
   OIV: [
     {
       name: "sparkling wine", lowBar: 3.5, highBar: null, smallBottle: SMALL,
-      source: source("OIV International Code of Oenological Practices, I.4.4", "read"),
+      source: source("OIV Code of Oenological Practices I.4.4", "read"),
     },
   ],
 };

@@ -14,15 +14,15 @@ export interface Source {
   readonly recorded: string;
 }
 
-const RECORDED = "2026-11-25";
+export const RECORDED = "2026-11-25";
 
 export const source = (text: string, mark: Source["mark"]): Source => ({ text, mark, recorded: RECORDED });
 
 export const commonPractice = source("common practice, no source", "practice");
 
-/** "Regulation (EU) 1308/2013 annex VII part II (read, recorded 2026-11-25)". */
-export function sourceText({ text, mark, recorded }: Source): string {
-  return mark === "practice" ? `${text} (recorded ${recorded})` : `${text} (${mark}, recorded ${recorded})`;
+/** "Regulation (EU) 1308/2013 annex VII part II (read)". */
+export function sourceText({ text, mark }: Source): string {
+  return mark === "practice" ? text : `${text} (${mark})`;
 }
 
 /** The rule sets that the data can speak for. One entry here and one in each table adds a country. */

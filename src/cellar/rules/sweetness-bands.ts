@@ -56,8 +56,9 @@ const UPWARD = { toleranceBelow: 0, toleranceAbove: 3 };
 const NONE = { toleranceBelow: 0, toleranceAbove: 0 };
 const closed = { lowIncluded: true, highIncluded: true };
 
+/** Bounds read in the predecessor of the regulation and in its German text; the tolerance of 3 g/L is secondary. */
 const EU: SweetnessRules = {
-  source: source("Delegated Regulation (EU) 2019/33 annex III part A; bounds read in its predecessor and the German text", "read"),
+  source: source("Delegated Reg. (EU) 2019/33 annex III part A", "read"),
   bands: [
     { low: 0, lowIncluded: true, high: 3, highIncluded: false, onlyWithoutAddedSugar: true, ...BOTH_WAYS, terms: words.brutNature },
     { low: 0, high: 6, ...closed, ...BOTH_WAYS, terms: words.extraBrut },
@@ -73,7 +74,7 @@ const EU: SweetnessRules = {
 const oiv = (terms: Terms, english: string): Terms => ({ ...terms, en: [english] });
 
 const OIV: SweetnessRules = {
-  source: source("OIV International Code of Oenological Practices, I.4.4", "read"),
+  source: source("OIV Code of Oenological Practices I.4.4", "read"),
   bands: [
     { low: 0, high: 12, ...closed, ...UPWARD, terms: words.brut },
     { low: 12, high: 17, ...closed, ...UPWARD, terms: oiv(words.extraDry, "extra-dry") },

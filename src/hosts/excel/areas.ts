@@ -33,7 +33,8 @@ export function rectangleAddress({ row, column, lastRow, lastColumn }: Rectangle
 /** Whole columns or rows, neighbours together: "A:C". */
 export const columnAddresses = (columns: readonly number[]) =>
   runs(columns).map(([first, last]) => `${columnLetters(first)}:${columnLetters(last)}`);
-export const rowAddresses = (rows: readonly number[]) => runs(rows).map(([first, last]) => `${first + 1}:${last + 1}`);
+export const rowAddresses = (rows: readonly number[]) =>
+  runs(rows).map(([first, last]) => `${first + 1}:${last + 1}`);
 
 /** The ranges at these addresses, in as few objects as this Excel allows. */
 export function areasAt(sheet: Excel.Worksheet, addresses: readonly string[], offered: Offered): Area[] {
@@ -43,7 +44,7 @@ export function areasAt(sheet: Excel.Worksheet, addresses: readonly string[], of
 
 export const rangeAt = (sheet: Excel.Worksheet, address: string) => untracked(sheet.getRange(address));
 
-/** No range is used after its batch; keeping a reference would cost a call for each, and a round trip to let go. */
+/** No range is used after its batch; a kept reference would cost a call, and a round trip to let go of it. */
 export const untracked = <Tracked extends { untrack(): Tracked }>(object: Tracked) => object.untrack();
 
 function addressLists(addresses: readonly string[]): string[] {

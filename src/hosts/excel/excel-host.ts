@@ -23,7 +23,7 @@ async function addSheets(sheets: readonly SheetData[], offered: Offered): Promis
       const { sheetNames, calculatesByHand } = await look(context);
       refuseTaken(sheets, sheetNames);
 
-      // Under their final names a sheet made by someone else meanwhile could be taken for ours and deleted, so they
+      // Under its final name a sheet made by someone else meanwhile could be taken for ours and deleted, so ours
       // begin under names that nobody uses and are renamed once their ids are known.
       added = passingNames(sheets.length);
       const begun = added.map((name) => context.workbook.worksheets.add(name).load("id"));
@@ -62,21 +62,27 @@ function refuseTaken(sheets: readonly SheetData[], sheetNames: readonly string[]
   for (const { name } of sheets) {
     if (taken.has(name.toLowerCase())) {
       throw new Error(
-        `There already is a sheet named "${name}"; nothing was written. Rename or delete that sheet, or give the ` +
-          "batch another name.",
+        `There already is a sheet named "${name}"; nothing was written. ` +
+          "Rename or delete that sheet, or give the batch another name.",
       );
     }
     taken.add(name.toLowerCase());
   }
 }
 
+const DRAFT = "Mousse draft";
+
 function passingNames(count: number): string[] {
   const mark = Math.random().toString(36).slice(2, 12);
-  return Array.from({ length: count }, (_, index) => `Mousse ${mark} ${index + 1}`);
+  return Array.from({ length: count }, (_, index) => `${DRAFT} ${mark} ${index + 1}`);
 }
 
 /** In a run of its own: what the failed one had queued must not be sent again. */
-async function removeSheets(added: readonly string[], sheets: readonly SheetData[], reason: unknown): Promise<void> {
+async function removeSheets(
+  added: readonly string[],
+  sheets: readonly SheetData[],
+  reason: unknown,
+): Promise<void> {
   if (added.length === 0) return;
   try {
     // the user may have begun to type, which would make Excel refuse
@@ -87,8 +93,9 @@ async function removeSheets(added: readonly string[], sheets: readonly SheetData
   } catch {
     const names = sheets.map(({ name }) => `"${name}"`).join(", ");
     const first = reason instanceof Error ? reason.message : String(reason);
-    throw new Error(`${first} What was begun could not be removed: delete the unfinished sheets ${names} by hand.`, {
-      cause: reason,
-    });
+    const message =
+      `What was begun could not be removed: delete the unfinished sheets ${names}, or those named "${DRAFT} …", ` +
+      `by hand. The first error was: ${first}`;
+    throw new Error(message, { cause: reason });
   }
 }

@@ -4,6 +4,7 @@
 import type { CellStyle, SheetData } from "../../workbook/data";
 import { BORDER_COLOR, FONT, FONT_SIZE, looks, type Look } from "../../workbook/styles";
 import { areasAt, rectangleAddress, rectangles, untracked, type Area, type Rectangle } from "./areas";
+import { groupedBy } from "./grouping";
 import type { Offered } from "./offered";
 
 type Edge = "EdgeTop" | "EdgeBottom" | "EdgeLeft" | "EdgeRight" | "InsideHorizontal" | "InsideVertical";
@@ -12,6 +13,7 @@ interface Shape {
   readonly wide: boolean;
 }
 
+const NO_SHAPE: Shape = { tall: false, wide: false };
 const PLAIN_COLOR = looks.label.color;
 const hex = (color: string) => `#${color}`;
 
@@ -21,11 +23,12 @@ export function applyLooks(sheet: Excel.Worksheet, data: SheetData, offered: Off
     size: FONT_SIZE,
     ...(PLAIN_COLOR !== undefined && { color: hex(PLAIN_COLOR) }),
   });
-  for (const [style, cells] of cellsByStyle(data)) {
-    const look = looks[style];
+  for (const group of groupedBy(styledCells(data), ({ style }) => style)) {
+    const look = looks[group[0].style];
     const format = formatOf(look);
     if (!format && !look.border) continue;
-    for (const { shape, members } of look.border ? byShape(rectangles(cells)) : [anyShape(rectangles(cells))]) {
+    const all = rectangles(group);
+    for (const { shape, members } of look.border ? byShape(all) : [{ shape: NO_SHAPE, members: all }]) {
       for (const area of areasAt(sheet, members.map(rectangleAddress), offered)) {
         if (format) area.format.set(format);
         if (look.border) drawBorder(area, look.border, shape);
@@ -35,16 +38,12 @@ export function applyLooks(sheet: Excel.Worksheet, data: SheetData, offered: Off
 }
 
 /** A merged cell looks alike over all its columns. */
-function cellsByStyle({ cells, merges }: SheetData): Map<CellStyle, { row: number; column: number }[]> {
+function styledCells({ cells, merges }: SheetData): { row: number; column: number; style: CellStyle }[] {
   const lastColumns = new Map(merges.map(({ row, column, lastColumn }) => [`${row} ${column}`, lastColumn]));
-  const groups = new Map<CellStyle, { row: number; column: number }[]>();
-  for (const { row, column, style } of cells) {
-    const group = groups.get(style) ?? [];
-    groups.set(style, group);
-    const lastColumn = lastColumns.get(`${row} ${column}`) ?? column;
-    for (let each = column; each <= lastColumn; each++) group.push({ row, column: each });
-  }
-  return groups;
+  return cells.flatMap(({ row, column, style }) => {
+    const columns = (lastColumns.get(`${row} ${column}`) ?? column) - column + 1;
+    return Array.from({ length: columns }, (_, index) => ({ row, column: column + index, style }));
+  });
 }
 
 function formatOf({ bold, italic, size, color, fill, align, wrap }: Look) {
@@ -80,17 +79,14 @@ function drawBorder(area: Area, border: NonNullable<Look["border"]>, { tall, wid
   }
 }
 
-const anyShape = (members: readonly Rectangle[]) => ({ shape: { tall: false, wide: false }, members });
-
-/** An edge goes round a range, so cells within it need inside lines, which a single row or column does not have. */
+/** An edge goes round a range, so cells within need inside lines, which a single row or column does not have. */
 function byShape(all: readonly Rectangle[]): { shape: Shape; members: Rectangle[] }[] {
-  const shapes = [false, true].flatMap((tall) => [false, true].map((wide) => ({ tall, wide })));
-  return shapes
-    .map((shape) => ({
-      shape,
-      members: all.filter(
-        ({ row, lastRow, column, lastColumn }) => row < lastRow === shape.tall && column < lastColumn === shape.wide,
-      ),
-    }))
-    .filter(({ members }) => members.length > 0);
+  const shaped = all.map((member) => ({
+    member,
+    shape: { tall: member.row < member.lastRow, wide: member.column < member.lastColumn },
+  }));
+  return groupedBy(shaped, ({ shape }) => `${shape.tall} ${shape.wide}`).map((group) => ({
+    shape: group[0].shape,
+    members: group.map(({ member }) => member),
+  }));
 }

@@ -4,11 +4,12 @@
 import { cellAddress, columnLetters, quotedSheet, type SheetData } from "../../workbook/data";
 import { areasAt, columnAddresses, rangeAt, rectangleAddress, rectangles, rowAddresses } from "./areas";
 import { writeContents } from "./contents";
+import { groupedBy } from "./grouping";
 import { applyLooks } from "./looks";
 import type { Offered } from "./offered";
 import { addValidations } from "./validations";
 
-/** A character of the default font is 7 pixels wide, a cell has 5 pixels besides, and a pixel is 3/4 point. */
+/** A character of the default font is 7 pixels wide, a cell has 5 pixels more, and a pixel is 3/4 point. */
 const widthInPoints = (characters: number) => characters * 5.25 + 3.75;
 
 export function writeSheet(sheet: Excel.Worksheet, data: SheetData, offered: Offered): void {
@@ -25,10 +26,12 @@ export function writeSheet(sheet: Excel.Worksheet, data: SheetData, offered: Off
 }
 
 function mergeCells(sheet: Excel.Worksheet, { merges }: SheetData, offered: Offered): void {
-  const spans = groupedBy(merges, ({ column, lastColumn }) => `${column}:${lastColumn}`);
-  for (const group of spans) {
-    const [{ column, lastColumn }] = group;
-    const blocks = rectangles(group.map(({ row }) => ({ row, column }))).map((block) => ({ ...block, lastColumn }));
+  for (const group of groupedBy(merges, ({ column, lastColumn }) => `${column}:${lastColumn}`)) {
+    const { column, lastColumn } = group[0];
+    const blocks = rectangles(group.map(({ row }) => ({ row, column }))).map((block) => ({
+      ...block,
+      lastColumn,
+    }));
     // row by row, so that rows below one another can go in one call
     for (const block of blocks) rangeAt(sheet, rectangleAddress(block)).merge(true);
     for (const area of areasAt(sheet, blocks.map(rectangleAddress), offered)) area.format.wrapText = true;
@@ -39,7 +42,8 @@ function setSizes(sheet: Excel.Worksheet, { columnWidths, rowHeights }: SheetDat
   const columns = columnWidths.map((width, column) => ({ width, column }));
   for (const group of groupedBy(columns, ({ width }) => width)) {
     const addresses = columnAddresses(group.map(({ column }) => column));
-    for (const area of areasAt(sheet, addresses, offered)) area.format.columnWidth = widthInPoints(group[0].width);
+    const points = widthInPoints(group[0].width);
+    for (const area of areasAt(sheet, addresses, offered)) area.format.columnWidth = points;
   }
   const rows = [...rowHeights].map(([row, height]) => ({ row, height }));
   for (const group of groupedBy(rows, ({ height }) => height)) {
@@ -62,14 +66,4 @@ function layOutPages(sheet: Excel.Worksheet, { pageBreaks }: SheetData): void {
     zoom: { horizontalFitToPages: 1, verticalFitToPages: 0 },
   });
   for (const row of pageBreaks) sheet.horizontalPageBreaks.add(cellAddress(row + 1, 0));
-}
-
-function groupedBy<Item>(items: readonly Item[], key: (item: Item) => unknown): [Item, ...Item[]][] {
-  const groups = new Map<unknown, [Item, ...Item[]]>();
-  for (const item of items) {
-    const group = groups.get(key(item));
-    if (group) group.push(item);
-    else groups.set(key(item), [item]);
-  }
-  return [...groups.values()];
 }

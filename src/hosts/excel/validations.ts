@@ -3,30 +3,19 @@
  */
 import type { SheetData, Validation } from "../../workbook/data";
 import { areasAt, rectangleAddress, rectangles } from "./areas";
+import { groupedBy } from "./grouping";
 import type { Offered } from "./offered";
 
-const TITLE_LENGTH = 32;
-const PROMPT_LENGTH = 255;
-const ALERT_LENGTH = 225;
-const LIST_LENGTH = 255;
+/** Characters that Excel takes; the message on refusal has less room than the one on entry. */
+const LONGEST = { title: 32, prompt: 255, alert: 224, list: 255 } as const;
 
 const DAY_MS = 86_400_000;
 /** Day 0 of spreadsheet dates from March 1900 on. */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
 export function addValidations(sheet: Excel.Worksheet, { validations }: SheetData, offered: Offered): void {
-  const groups = new Map<string, Validation[]>();
-  for (const validation of validations) {
-    const { row: _row, column: _column, ...shared } = validation;
-    const key = JSON.stringify(shared);
-    const group = groups.get(key) ?? [];
-    groups.set(key, group);
-    group.push(validation);
-  }
-  for (const group of groups.values()) {
-    const [first] = group;
-    if (!first) continue;
-    const properties = propertiesOf(first);
+  for (const group of groupedBy(validations, (each) => JSON.stringify({ ...each, row: 0, column: 0 }))) {
+    const properties = propertiesOf(group[0]);
     for (const area of areasAt(sheet, rectangles(group).map(rectangleAddress), offered)) {
       area.dataValidation.set(properties);
     }
@@ -34,18 +23,21 @@ export function addValidations(sheet: Excel.Worksheet, { validations }: SheetDat
 }
 
 function propertiesOf(validation: Validation): Excel.Interfaces.DataValidationUpdateData {
-  const title = validation.title.slice(0, TITLE_LENGTH);
+  const title = cut(validation.title, LONGEST.title);
   const rule = ruleOf(validation);
   return {
-    ...(rule && { rule }),
-    prompt: { showPrompt: true, title, message: validation.message.slice(0, PROMPT_LENGTH) },
+    // a prompt needs a rule, if only one that anything meets
+    rule: rule ?? { custom: { formula: "=TRUE" } },
+    prompt: { showPrompt: true, title, message: cut(validation.message, LONGEST.prompt) },
     ...(rule && {
-      errorAlert: { showAlert: true, style: "Stop", title, message: validation.message.slice(0, ALERT_LENGTH) },
+      errorAlert: { showAlert: true, style: "Stop", title, message: cut(validation.message, LONGEST.alert) },
     }),
-    // blanks are ignored unless said otherwise
+    // blanks are let through unless said otherwise
     ...(!validation.allowBlank && { ignoreBlanks: false }),
   };
 }
+
+const cut = (text: string, length: number) => (text.length > length ? `${text.slice(0, length - 1)}…` : text);
 
 function ruleOf(validation: Validation): Excel.DataValidationRule | undefined {
   switch (validation.kind) {
@@ -62,15 +54,19 @@ function ruleOf(validation: Validation): Excel.DataValidationRule | undefined {
   }
 }
 
-const between = <Bound>(formula1: Bound, formula2: Bound) => ({ formula1, formula2, operator: "Between" as const });
+const between = <Bound>(formula1: Bound, formula2: Bound) => ({
+  formula1,
+  formula2,
+  operator: "Between" as const,
+});
 
 /** Dates go as ISO text: a bare number is not taken as one. */
 const isoDay = (serial: number) => new Date(DAY_ZERO + serial * DAY_MS).toISOString().slice(0, 10);
 
-/** Excel takes a list as one text; where that cannot say it, the prompt alone remains. */
+/** A list goes as one text that Excel splits at commas and trims; nothing if that would not give the options. */
 function listRule(options: readonly string[]): Excel.DataValidationRule | undefined {
   const source = options.join(",");
-  const sayable =
-    source.length <= LIST_LENGTH && !source.startsWith("=") && !options.some((option) => option.includes(","));
-  return sayable ? { list: { inCellDropDown: true, source } } : undefined;
+  const whole = options.every((option) => option !== "" && option === option.trim() && !option.includes(","));
+  const fits = options.length > 0 && source.length <= LONGEST.list && !source.startsWith("=");
+  return whole && fits ? { list: { inCellDropDown: true, source } } : undefined;
 }

@@ -7,7 +7,7 @@ import {
   ArrayValueObject, BaseFunction, BooleanValueObject, ErrorValueObject, NumberValueObject, StringValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
-import { Refusal } from "../../cellar/refusal";
+import { isRefusal } from "../../cellar/refusal";
 
 /** The part of functions.json that is used here. */
 export interface FunctionMetadata {
@@ -84,7 +84,8 @@ function functionClass(metadata: FunctionMetadata, implementation: CustomFunctio
         const result = implementation(...args);
         return Array.isArray(result) ? this.#array((result as Plain[][]).map((row) => row.map(valueObject))) : valueObject(result as Plain);
       } catch (refusal) {
-        if (!(refusal instanceof Refusal)) throw refusal;
+        // the functions come from a script of their own, so their Refusal is not this script's class
+        if (!isRefusal(refusal)) throw refusal;
         return ErrorValueObject.create((refusal.kind === "domain" ? "#VALUE!" : "#N/A") as never, refusal.message);
       }
     }

@@ -8,6 +8,8 @@ export type GridRule = ISheetDataValidationRule;
 
 /** The grid's "refuse" as a plain number, so that this file needs only its types. */
 const STOP = 1;
+/** A list shown as plain text with an arrow. */
+const ARROW = 1;
 
 export function ruleToGrid(rule: Validation, uid: string): GridRule {
   const common = {
@@ -24,7 +26,7 @@ export function ruleToGrid(rule: Validation, uid: string): GridRule {
   };
   switch (rule.kind) {
     case "list":
-      return { ...common, type: "list", formula1: rule.options.join(","), showDropDown: true };
+      return { ...common, type: "list", formula1: rule.options.join(","), showDropDown: true, renderMode: ARROW };
     case "textLength":
       return { ...common, type: "textLength", operator: "lessThanOrEqual" as never, formula1: String(rule.max) };
     default:

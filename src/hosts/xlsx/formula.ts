@@ -20,15 +20,23 @@ function renameAddinCalls(formula: string): string {
   );
 }
 
+/** A longer text must be put together with &, or Excel cannot open the file. */
+function refuseLongLiterals(formula: string, where: string): void {
+  for (const [piece] of formula.matchAll(PIECES)) {
+    if (!piece.startsWith('"')) continue;
+    refuseTooLong(
+      `A text in the formula of ${where}`,
+      piece.slice(1, -1).replaceAll('""', '"'),
+      LONGEST_LITERAL,
+    );
+  }
+}
+
 /** `where` names the cell, for the message when the formula is longer than a file can hold. */
 export function storedFormula(formula: string, where: string): string {
   const renamed = renameAddinCalls(formula);
   refuseTooLong(`The formula in ${where}`, renamed, LONGEST_FORMULA);
-  for (const [piece] of renamed.matchAll(PIECES)) {
-    if (piece.startsWith('"')) {
-      refuseTooLong(`A text in the formula of ${where}`, piece.slice(1, -1).replaceAll('""', '"'), LONGEST_LITERAL);
-    }
-  }
+  if (renamed.includes('"')) refuseLongLiterals(renamed, where);
   return storedText(renamed);
 }
 

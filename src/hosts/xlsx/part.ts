@@ -1,6 +1,6 @@
 /**
- * One part of a written file, edited. The library decides some things that it takes no option for; its file is a
- * plain zip, so the part in question is taken out, changed and put back.
+ * One part of a written file, edited. The library decides some things that it takes no option for; its file
+ * is a plain zip, so the part in question is taken out, changed and put back.
  */
 
 /** Bytes of the zip's fixed headers: before a part, in the directory for a part, and after the directory. */
@@ -15,7 +15,7 @@ const directoryOffsetAt = (file: Uint8Array) => file.length - HEADER.end + 16;
 function* directory(file: Uint8Array): Generator<{ at: number; name: string }> {
   const view = viewOf(file);
   const end = file.length - HEADER.end;
-  for (let at = view.getUint32(directoryOffsetAt(file), true); at < end; ) {
+  for (let at = view.getUint32(directoryOffsetAt(file), true); at < end;) {
     const nameStart = at + HEADER.directory;
     const nameEnd = nameStart + view.getUint16(at + 28, true);
     yield { at, name: new TextDecoder().decode(file.subarray(nameStart, nameEnd)) };
@@ -24,7 +24,9 @@ function* directory(file: Uint8Array): Generator<{ at: number; name: string }> {
 }
 
 async function through(stream: GenericTransformStream, bytes: Uint8Array): Promise<Uint8Array> {
-  const piped = new Blob([bytes.slice()]).stream().pipeThrough(stream as TransformStream<Uint8Array, Uint8Array>);
+  const piped = new Blob([bytes.slice()])
+    .stream()
+    .pipeThrough(stream as TransformStream<Uint8Array, Uint8Array>);
   return new Uint8Array(await new Response(piped).arrayBuffer());
 }
 
@@ -37,7 +39,11 @@ function crc32(bytes: Uint8Array): number {
   return ~crc >>> 0;
 }
 
-export async function editPart(file: Uint8Array, path: string, edit: (xml: string) => string): Promise<Uint8Array> {
+export async function editPart(
+  file: Uint8Array,
+  path: string,
+  edit: (xml: string) => string,
+): Promise<Uint8Array> {
   const entry = [...directory(file)].find(({ name }) => name === path);
   if (!entry) throw new Error(`The written file has no part ${path}.`);
   const old = viewOf(file);

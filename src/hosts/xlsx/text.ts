@@ -14,7 +14,7 @@ export function storedText(text: string): string {
   return text.replace(/\r\n?/g, "\n").replace(ILLEGAL, "\uFFFD").replace(SEEMING_ESCAPE, "_x005F_");
 }
 
-/** At most so many characters; what is cut ends with "…", between two words where there is a space to cut at. */
+/** At most so many characters; what is cut ends with "…", between two words where there is a space. */
 export function cut(text: string, limit: number): string {
   if (text.length <= limit) return text;
   const space = text.lastIndexOf(" ", limit - 1);

@@ -11,11 +11,13 @@ const LIMITS = { title: 32, prompt: 255, error: 224, list: 255 } as const;
 type Rule = Pick<DataValidation, "type" | "operator" | "formula1" | "formula2">;
 
 /**
- * The options as one literal, or nothing if they do not fit: at most 255 characters in all, and no option that the
- * comma-separated form would split or trim.
+ * The options as one literal, or nothing if they do not fit: at most 255 characters in all, and no option
+ * that the comma-separated form would split or trim.
  */
 function listLiteral(options: readonly string[]): string | undefined {
-  const whole = options.every((option) => option !== "" && option.trim() === option && !/[,\n\r]/.test(option));
+  const whole = options.every(
+    (option) => option !== "" && option.trim() === option && !/[,\n\r]/.test(option),
+  );
   const joined = options.join(",").replaceAll('"', '""');
   return whole && options.length > 0 && joined.length <= LIMITS.list ? `"${storedText(joined)}"` : undefined;
 }

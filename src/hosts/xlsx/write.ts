@@ -28,7 +28,12 @@ function fileSheet(sheet: SheetData): WriteSheet {
     // Excel calls a file damaged that merges one cell with itself
     merges: sheet.merges
       .filter(({ column, lastColumn }) => lastColumn > column)
-      .map(({ row, column, lastColumn }) => ({ startRow: row, startCol: column, endRow: row, endCol: lastColumn })),
+      .map(({ row, column, lastColumn }) => ({
+        startRow: row,
+        startCol: column,
+        endRow: row,
+        endCol: lastColumn,
+      })),
     freezePane: sheet.frozenRows > 0 ? { rows: sheet.frozenRows } : undefined,
     dataValidations: sheet.validations.map(fileValidation),
     pageSetup: { paperSize: "a4", orientation: "portrait", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
@@ -44,12 +49,21 @@ const fileNames = (sheet: SheetData) =>
   }));
 
 /**
- * The library asks for a full calculation when the file is opened. Without the add-in, or before it has loaded, that
- * turns every cached value into #NAME?, and Excel leaves it so. A current calculation engine's number and no such
- * request make Excel keep the values until an input changes.
+ * The library asks for a full calculation when the file is opened. Without the add-in, or before it has
+ * loaded, that turns every cached value into #NAME?, which Excel may leave so. A current calculation engine's
+ * number and no such request make Excel keep the values until an input changes.
  */
-const keepCachedValues = (workbookXml: string) =>
+const withoutCalculation = (workbookXml: string) =>
   workbookXml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>');
+
+/** LibreOffice believes cached texts only from a program whose name begins so; others' show as #NAME?. */
+const asExcelCompatible = (propertiesXml: string) =>
+  propertiesXml.replace(/<Application>[^<]*</, "<Application>Microsoft Excel compatible<");
+
+async function keepCachedValues(file: Uint8Array): Promise<Uint8Array> {
+  const calm = await editPart(file, "xl/workbook.xml", withoutCalculation);
+  return editPart(calm, "docProps/app.xml", asExcelCompatible);
+}
 
 export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array> {
   const [first] = book.sheets;
@@ -60,5 +74,5 @@ export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array>
     defaultFont: { name: FONT, size: FONT_SIZE },
     properties: { title: storedText(first.name), created: FIXED_DATE, modified: FIXED_DATE },
   });
-  return callsAddin(book) ? editPart(file, "xl/workbook.xml", keepCachedValues) : file;
+  return callsAddin(book) ? keepCachedValues(file) : file;
 }

@@ -5,11 +5,11 @@
 import { CHECK_KEYS, NO_ROOM, type CheckKey } from "../../cellar/batch/checks";
 import { legalLimits, practiceLimits, type LegalLimits } from "../../cellar/rules/limits";
 import { BETWEEN_CLASSES, pressureClasses, type PressureClass } from "../../cellar/rules/pressure-classes";
-import { RULE_SETS, sourceText, type RuleSet, type Source } from "../../cellar/rules/source";
+import { RECORDED, RULE_SETS, sourceText, type RuleSet, type Source } from "../../cellar/rules/source";
 import { sweetnessRules } from "../../cellar/rules/sweetness-bands";
 import type { Row } from "../layout";
 import { builtin, cell, equals, iff, isBlank, minus, mousse, operation, plus, range, type Expression } from "../formula";
-import { FORMATS, LAST_COLUMN, columnHeads, heading, input, linesFor, resultCell, text, type Batch, type Section } from "./rows";
+import { FORMATS, columnHeads, heading, input, resultCell, text, type Batch, type Section } from "./rows";
 
 interface CheckRow {
   readonly what: string;
@@ -19,24 +19,27 @@ interface CheckRow {
   /** An expression, a number of ours, or nothing where the verdict needs no limit. */
   readonly limit?: Expression | number;
   readonly verdict: (value: Expression, limit: Expression) => Expression;
-  readonly source: string;
+  /** Fixed, or following the sheet's own Rules cell. */
+  readonly source: string | ((ruleSet: RuleSet) => string);
 }
 
 const rules = input("batch.rules");
 
 /** One value for each rule set, chosen by the sheet's own Rules cell; "" where the rules say nothing. */
-function byRules(of: (ruleSet: RuleSet) => number | Expression | undefined): Expression {
+function byRules(of: (ruleSet: RuleSet) => number | string | Expression | undefined): Expression {
   const [first, ...others] = RULE_SETS.map((ruleSet) => [ruleSet, of(ruleSet) ?? ""] as const);
   return others.reduce<Expression>(
     (otherwise, [ruleSet, value]) => iff(equals(rules, ruleSet), value, otherwise), iff(equals(rules, first![0]), first![1], ""),
   );
 }
 const legal = (of: (limits: LegalLimits) => { readonly value: number } | undefined) => byRules((ruleSet) => of(legalLimits[ruleSet])?.value);
+/** A source that goes with the rules chosen. */
+const sourceByRules = (of: (ruleSet: RuleSet) => Source | undefined) => (ruleSet: RuleSet) => {
+  const found = of(ruleSet);
+  return found ? sourceText(found) : "these rules set no limit";
+};
 const legalSource = (of: (limits: LegalLimits) => { readonly source: Source } | undefined) =>
-  RULE_SETS.flatMap((ruleSet) => {
-    const found = of(legalLimits[ruleSet]);
-    return found ? [`${ruleSet}: ${sourceText(found.source)}`] : [];
-  }).join("; ");
+  sourceByRules((ruleSet) => of(legalLimits[ruleSet])?.source);
 
 const atMost = (beyond: string) => (value: Expression, limit: Expression) =>
   iff(isBlank(limit), "fine", iff(operation(value, "<=", limit), "fine", beyond));
@@ -50,7 +53,7 @@ const blankAsText = (value: Expression) => iff(isBlank(value), "", value);
 const classLow = ({ lowBar, smallBottle }: PressureClass): Expression | number =>
   smallBottle ? iff(operation(input("batch.bottle_mL"), "<", smallBottle.belowMl), smallBottle.lowBar, lowBar) : lowBar;
 
-const designationSource = "EU traditional method: Delegated Regulation (EU) 2019/934; others: pages of the trade bodies (secondary, recorded 2026-11-25)";
+const designationSource = "pages of the trade bodies (secondary); the local text decides";
 
 const sizes = legalLimits.EU.bottleSizes!;
 const bottle = input("batch.bottle_mL");
@@ -61,7 +64,7 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
     limit: practiceLimits.drySugarGL.value, verdict: atMost("look again"), source: sourceText(practiceLimits.drySugarGL.source),
   },
   baseAlcohol: {
-    what: `Base wine's alcohol, ${practiceLimits.baseAlcoholLowVol.value} to`, unit: "% vol", value: input("baseWine.alcohol_vol"),
+    what: `Base wine's alcohol between ${practiceLimits.baseAlcoholLowVol.value} and`, unit: "% vol", value: input("baseWine.alcohol_vol"),
     limit: practiceLimits.baseAlcoholHighVol.value,
     verdict: (value, limit) =>
       iff(operation(value, "<", practiceLimits.baseAlcoholLowVol.value), "look again", atMost("look again")(value, limit)),
@@ -83,13 +86,13 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
     what: "High pressure on the hottest day, glass rating", unit: "bar", format: FORMATS.two, value: cell("plan_pressure_hottest_high_bar"),
     limit: blankAsText(input("tirage.glassRating_bar")),
     verdict: (value, limit) => iff(isBlank(limit), "look again", iff(operation(value, "<=", limit), "fine", "stop")),
-    source: "the glass maker's own sheet for this bottle; no rating given is never fine",
+    source: "the glass maker's own sheet; blank is never fine",
   },
   pressureClass: {
     what: "Finished pressure at 20 °C at least", unit: "bar", format: FORMATS.two, value: cell("plan_finishedPressure20_bar"),
     limit: byRules((ruleSet) => classLow(pressureClasses[ruleSet][0]!)),
     verdict: atLeast(iff(equals(cell("plan_pressureClass"), BETWEEN_CLASSES), "stop", "look again")),
-    source: RULE_SETS.map((ruleSet) => `${ruleSet}: ${pressureClasses[ruleSet][0]!.name}, ${sourceText(pressureClasses[ruleSet][0]!.source)}`).join("; "),
+    source: sourceByRules((ruleSet) => pressureClasses[ruleSet][0]!.source),
   },
   leesMonths: {
     what: "Months on the lees at least", unit: "months", format: FORMATS.whole, value: input("lees.lees_months"),
@@ -103,17 +106,17 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
   },
   neckBath: {
     what: "Neck bath colder than the wine's freezing point", unit: "°C", format: FORMATS.one, value: input("disgorging.neckBath_C"),
-    limit: cell("plan_freezing_C"), verdict: atMost("stop"), source: "derived, an estimate; baths run at −20 to −27 °C (read: producers)",
+    limit: cell("plan_freezing_C"), verdict: atMost("stop"), source: "estimate; baths run at −20 to −27 °C (read)",
   },
   room: {
     what: "Liqueur a bottle fits the room in the neck", unit: "mL", format: FORMATS.two, value: cell("plan_dosage_mL"),
     limit: builtin("IFERROR", cell("plan_space_mL"), NO_ROOM),
-    verdict: (value, limit) => iff(builtin("ISNUMBER", limit), atMost("stop")(value, limit), "stop"), source: "arithmetic of this plan",
+    verdict: (value, limit) => iff(builtin("ISNUMBER", limit), atMost("stop")(value, limit), "stop"), source: "this plan",
   },
   stock: {
     what: "Stock of liqueur covers the bottles", unit: "bottles", format: FORMATS.whole, value: cell("plan_finished_bottles"),
     limit: builtin("IF", builtin("ISNUMBER", cell("plan_stock_bottles")), cell("plan_stock_bottles"), ""), verdict: atMost("stop"),
-    source: "arithmetic of this plan; no stock given: as much as needed",
+    source: "this plan; blank stock: as needed",
   },
   dosageRise: {
     what: "Rise of alcohol at dosage at most", unit: "% vol", format: FORMATS.two, value: cell("plan_dosageRise_vol"),
@@ -122,7 +125,7 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
   term: {
     what: "The sweetness term wanted is", unit: "", value: cell("plan_termVerdict"),
     verdict: (value) => iff(equals(value, "permitted"), "fine", iff(equals(value, "not permitted"), "stop", "look again")),
-    source: RULE_SETS.map((ruleSet) => `${ruleSet}: ${sourceText(sweetnessRules[ruleSet].source)}`).join("; "),
+    source: sourceByRules((ruleSet) => sweetnessRules[ruleSet].source),
   },
   termMargin: {
     what: "Sugar away from the term's nearer bound by at least", unit: "g/L", format: FORMATS.two, value: cell("plan_termMargin_gL"),
@@ -136,7 +139,7 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
     limit: legal((law) => law.labelToleranceVol), verdict: atMost("stop"), source: legalSource((law) => law.labelToleranceVol),
   },
   bottleSize: {
-    what: `Bottle size allowed (EU: ${sizes.allowedMl.join(", ")} mL)`, unit: "mL", format: FORMATS.whole, value: bottle,
+    what: "Bottle size is one that may be sold", unit: "mL", format: FORMATS.whole, value: bottle,
     verdict: (value) =>
       iff(
         builtin(
@@ -145,7 +148,7 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
         ),
         "stop", "fine",
       ),
-    source: `${sourceText(sizes.source)}; free below ${sizes.spanMl[0]} and above ${sizes.spanMl[1]} mL`,
+    source: `EU: ${sizes.allowedMl.join(", ")} mL, free outside; ${sourceText(sizes.source)}`,
   },
   prices: {
     what: "Items needed that have no price, at most", unit: "items", format: FORMATS.whole, value: cell("plan_unpriced"), limit: 0,
@@ -155,14 +158,14 @@ const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
 
 export const checksSection: Section = (batch) => [
   ...heading("Checks"),
-  { cells: [text("A limit can be overruled by typing over its cell; say why beside it.", "note")] },
-  columnHeads("What", "Value", "Unit", "Limit", "Verdict", "Source"),
+  { cells: [text(`Limits recorded ${RECORDED}; regulation changes. Overrule one by typing over its cell.`, "note")] },
+  columnHeads("What", ">Value", "Unit", ">Limit", "Verdict", "Source"),
   ...CHECK_KEYS.map((key) => checkRow(key, batch)),
 ];
 
 const verdictName = (key: CheckKey) => `plan_check_${key}`;
 
-function checkRow(key: CheckKey, { plan }: Batch): Row {
+function checkRow(key: CheckKey, { inputs, plan }: Batch): Row {
   const { what, unit, value, format, limit, verdict, source } = checkRows[key];
   const check = plan.checks[key];
   const valueName = `plan_check_${key}_value`;
@@ -182,14 +185,10 @@ function checkRow(key: CheckKey, { plan }: Batch): Row {
         name: verdictName(key), value: check.verdict, style: "verdict",
         formula: builtin("IFERROR", verdict(cell(valueName), cell(limitName)), "stop"),
       }),
-      text(source, "note"),
+      typeof source === "string" ? text(source, "note") : { value: source(inputs.batch.rules), formula: byRules(source), style: "note" },
     ],
-    merge: [SOURCE_COLUMN, LAST_COLUMN],
-    lines: linesFor(source, SOURCE_COLUMN),
   };
 }
-
-const SOURCE_COLUMN = 5;
 
 /** The worst of all verdicts, in words. */
 export function worstOf(): Expression {
@@ -197,3 +196,6 @@ export function worstOf(): Expression {
   const any = (word: string) => operation(builtin("COUNTIF", verdicts, word), ">", 0);
   return iff(any("stop"), "stop", iff(any("look again"), "look again", "fine"));
 }
+
+/** What a check is about, in words. */
+export const checkTitle = (key: CheckKey): string => checkRows[key].what;

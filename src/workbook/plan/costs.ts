@@ -70,7 +70,7 @@ export const costsSection: Section = (batch) => {
     ...heading("Costs"),
     ...RATES.map((key) => inputRow(`costs.${key}`, batch, rateUnit(key, batch))),
     { cells: [] },
-    columnHeads("Part", "Cost", "", "a bottle", "share"),
+    columnHeads("Part", ">Cost", "", ">A bottle", ">Share"),
     ...PARTS.map(([key, label, formula]) => row(key, label, formula, "result")),
     row("total", "Total", builtin("SUM", range("plan_cost_baseWine", "plan_cost_duty")), "total"),
     resultRow({

@@ -41,7 +41,7 @@ export const materialsSection: Section = (batch) => {
   const priceRange = { kind: "range", first: `materials_${first}_price`, last: `materials_${last}_price` } as const;
   return [
     ...heading("Materials", true),
-    columnHeads("Item", "Need", "Unit", "Spare, %", "Pack size", "Packs to order", "Price for 1", "Cost"),
+    columnHeads("Item", ">Need", "Unit", ">Spare, %", ">Pack size", ">Packs to order", ">Price for 1", ">Cost"),
     ...materialKeys.map((key) => line(batch, key, text(materials[key].label, "label"), needCell(batch, key), text(materials[key].unit, "unit"))),
     ...OTHER_KEYS.map((key) =>
       line(batch, key, inputCell(`materials.${key}.name`, inputs), inputCell(`materials.${key}.need`, inputs), text("", "unit")),

@@ -16,7 +16,7 @@ export interface Batch {
 }
 export type Section = (batch: Batch) => Row[];
 
-export const COLUMN_WIDTHS = [38, 14, 14, 11, 11, 14, 12, 14] as const;
+export const COLUMN_WIDTHS = [42, 22, 13, 11, 11, 15, 13, 15] as const;
 export const LAST_COLUMN = COLUMN_WIDTHS.length - 1;
 
 export const FORMATS = {
@@ -97,8 +97,9 @@ export function heading(title: string, newPage = false): Row[] {
   return [{ cells: [], ...(newPage && { newPage }) }, { cells }];
 }
 
+/** Heads of a table; those of number columns are marked with a leading ">" and stand to the right like their numbers. */
 export function columnHeads(...heads: string[]): Row {
-  return { cells: heads.map((head) => text(head, "columnHead")) };
+  return { cells: heads.map((head) => (head.startsWith(">") ? text(head.slice(1), "numberHead") : text(head, "columnHead"))) };
 }
 
 /** Characters that fit on one line of cells merged from a column to the last one. */

@@ -1,0 +1,2 @@
+/** Style sheets are taken in by the bundler for their effect. */
+declare module "*.css";

@@ -1,0 +1,23 @@
+/**
+ * Numbers as people type them, with a point or a comma for the decimals.
+ */
+
+/** The number, or the text itself where it is none, so that the refusal can quote it. */
+export function typedNumber(typed: string): number | string | null {
+  const text = typed.trim().replace(/^[−–]/, "-");
+  if (text === "") return null;
+  // "1,000" is a thousand to some and one to others: not guessed at
+  if (/^-?\d{1,3}([,.]\d{3})+$/.test(text) && text.includes(",")) return text;
+  const number = /^-?\d+([.,]\d+)?$/.test(text) ? Number(text.replace(",", ".")) : Number.NaN;
+  return Number.isFinite(number) ? number : text;
+}
+
+const SHOWN_DIGITS = 6;
+
+/** A number for an input box: short, never with an exponent. */
+export const shownNumber = (value: number) => String(Number(value.toPrecision(SHOWN_DIGITS)));
+
+/** A result with its decimals and thousands, in the reader's own locale. */
+export function shownResult(value: number, decimals: number, locale?: string): string {
+  return value.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+}

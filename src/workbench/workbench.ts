@@ -1,0 +1,68 @@
+/**
+ * The local page: an in-page spreadsheet with all functions on the left, the pane as in Excel on the right.
+ */
+import { LocaleType, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import locale from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { engineFunctions, type CustomFunction, type FunctionMetadata } from "../hosts/grid/functions";
+import { gridHost, type GridHost } from "../hosts/grid/grid-host";
+import { writeWorkbookFile } from "../hosts/xlsx/write";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "./workbench.css";
+
+const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+async function startGrid(): Promise<GridHost> {
+  const { functions } = (await (await fetch("functions.json")).json()) as { functions: FunctionMetadata[] };
+  const associated = (globalThis as { CustomFunctions?: { associated?: ReadonlyMap<string, CustomFunction> } }).CustomFunctions?.associated;
+  if (!associated) throw new Error("The functions did not load; reload the page.");
+
+  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale } } });
+  const presets = [
+    UniverSheetsCorePreset({
+      container: "grid",
+      header: true,
+      toolbar: false,
+      formula: engineFunctions(functions, associated),
+    }),
+    UniverSheetsDataValidationPreset(),
+  ];
+  for (const plugin of presets.flatMap((preset) => preset.plugins)) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  api.createWorkbook({ id: "season", name: "Season", sheets: { notes: { id: "notes", name: "Scratch", rowCount: 100, columnCount: 20 } }, sheetOrder: ["notes"] });
+  (window as { grid?: FUniver }).grid = api;
+  return gridHost(api);
+}
+
+async function saveFile(host: GridHost): Promise<void> {
+  const bytes = await writeWorkbookFile(host.read());
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type: XLSX_TYPE }));
+  link.download = "mousse-season.xlsx";
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
+
+const message = document.getElementById("message")!;
+const save = document.getElementById("save") as HTMLButtonElement;
+
+window.mousseHost = startGrid();
+window.mousseHost.then(
+  (host) => {
+    save.disabled = false;
+    save.addEventListener("click", () => {
+      saveFile(host as GridHost).then(
+        () => (message.textContent = "Saved as mousse-season.xlsx, with the numbers as they stand."),
+        (error: unknown) => (message.textContent = `Not saved. ${error instanceof Error ? error.message : String(error)}`),
+      );
+    });
+  },
+  (error: unknown) => (message.textContent = `The spreadsheet did not start. ${error instanceof Error ? error.message : String(error)}`),
+);

@@ -1,0 +1,53 @@
+/**
+ * The build: the functions as one classic script with their metadata, the pane, the workbench, the manifest.
+ */
+const path = require("node:path");
+const { readdirSync } = require("node:fs");
+const CopyPlugin = require("copy-webpack-plugin");
+const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const CssPlugin = require("mini-css-extract-plugin");
+
+const FUNCTIONS = path.resolve(__dirname, "src/functions");
+/** Files of src/functions that hold no function. */
+const NOT_ADAPTERS = new Set(["arguments.ts", "index.ts", "registry.ts"]);
+const adapters = readdirSync(FUNCTIONS)
+  .filter((file) => file.endsWith(".ts") && !NOT_ADAPTERS.has(file))
+  .map((file) => path.join(FUNCTIONS, file));
+
+module.exports = (_env, { mode = "production" }) => ({
+  mode,
+  entry: {
+    functions: "./src/functions/index.ts",
+    taskpane: "./src/taskpane/taskpane.ts",
+    workbench: "./src/workbench/workbench.ts",
+  },
+  output: { path: path.resolve(__dirname, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
+  cache: { type: "filesystem", cacheDirectory: path.resolve(__dirname, ".cache/webpack") },
+  devtool: false,
+  resolve: { extensions: [".ts", ".js"] },
+  module: {
+    rules: [
+      {
+        test: /\.ts$/,
+        exclude: /node_modules/,
+        // types are checked by tsc on their own
+        use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      },
+      { test: /\.css$/, use: [CssPlugin.loader, "css-loader"] },
+    ],
+  },
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: adapters }),
+    new CssPlugin({ filename: "[name].css" }),
+    new HtmlPlugin({ filename: "taskpane.html", template: "./src/taskpane/taskpane.html", chunks: ["functions", "taskpane"], chunksSortMode: "manual" }),
+    new HtmlPlugin({
+      filename: "workbench.html", template: "./src/workbench/workbench.html",
+      chunks: ["functions", "workbench", "taskpane"], chunksSortMode: "manual",
+    }),
+    new CopyPlugin({ patterns: [{ from: "manifest.xml" }, { from: "src/assets", to: "assets" }] }),
+  ],
+  performance: { hints: false },
+  stats: "errors-warnings",
+  devServer: { static: false, client: { overlay: false }, hot: false, liveReload: true },
+});
