@@ -19,7 +19,11 @@ export function holdingCost(amount: number, months: number, annualPct: number): 
 /** Cost of a saleable bottle: the breakage is paid for by those that remain. */
 export function costPerBottle(totalCost: number, bottlesFilled: number, breakagePct: number): number {
   if (bottlesFilled === 0) {
-    throw unanswerable("bottles_filled", bottlesFilled, "there is no bottle to carry the cost; give at least 1");
+    throw unanswerable(
+      "bottles_filled",
+      bottlesFilled,
+      "there is no bottle to carry the cost; give at least 1",
+    );
   }
   return totalCost / (bottlesFilled * (1 - breakagePct / 100));
 }

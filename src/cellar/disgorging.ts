@@ -1,7 +1,13 @@
 /**
  * Disgorging: room left in the neck, and how cold the neck bath must be.
  */
-import { ETHANOL_G_PER_MOL, ETHANOL_KG_PER_L, HEXOSE_G_PER_MOL, LITRES_PER_KG_SUGAR, WATER_KG_PER_L } from "./constants";
+import {
+  ETHANOL_G_PER_MOL,
+  ETHANOL_KG_PER_L,
+  HEXOSE_G_PER_MOL,
+  LITRES_PER_KG_SUGAR,
+  WATER_KG_PER_L,
+} from "./constants";
 import { unanswerable } from "./refusal";
 import { ML_PER_LITRE, type InvertGL } from "./units";
 
@@ -12,7 +18,11 @@ export function spaceMl(filledMl: number, lostMl: number, bottleMl: number): num
   }
   const space = bottleMl - (filledMl - lostMl);
   if (space < 0) {
-    throw unanswerable("filled_mL", filledMl, `after disgorging ${filledMl - lostMl} mL remain, more than the ${bottleMl} mL wanted; fill less at tirage or lose more`);
+    throw unanswerable(
+      "filled_mL",
+      filledMl,
+      `after disgorging ${filledMl - lostMl} mL remain, more than the ${bottleMl} mL wanted; fill less at tirage or lose more`,
+    );
   }
   return space;
 }

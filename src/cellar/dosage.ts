@@ -9,7 +9,11 @@ import { wholeDown } from "./whole";
 /** mL of liqueur in a bottle for the sweetness wanted: Vb·(St − Sw)/(L − Sw). */
 export function dosageMl(bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number): number {
   if (targetGL < wineGL) {
-    throw unanswerable("target_gL", targetGL, `the wine already holds ${wineGL} g/L; give a target of at least that`);
+    throw unanswerable(
+      "target_gL",
+      targetGL,
+      `the wine already holds ${wineGL} g/L; give a target of at least that`,
+    );
   }
   if (targetGL === wineGL) return 0;
   if (liqueurGL < targetGL) {
@@ -19,10 +23,20 @@ export function dosageMl(bottleMl: number, wineGL: number, targetGL: number, liq
 }
 
 /** The same, refused where the liqueur does not fit in the room left after disgorging. */
-export function dosageMlWithin(bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number, spaceMl: number): number {
+export function dosageMlWithin(
+  bottleMl: number,
+  wineGL: number,
+  targetGL: number,
+  liqueurGL: number,
+  spaceMl: number,
+): number {
   const volume = dosageMl(bottleMl, wineGL, targetGL, liqueurGL);
   if (volume > spaceMl) {
-    throw unanswerable("space_mL", spaceMl, `the dosage takes ${volume.toFixed(1)} mL; use a stronger liqueur, a lower target or lose more at disgorging`);
+    throw unanswerable(
+      "space_mL",
+      spaceMl,
+      `the dosage takes ${volume.toFixed(1)} mL; use a stronger liqueur, a lower target or lose more at disgorging`,
+    );
   }
   return volume;
 }
@@ -33,7 +47,12 @@ export function dosedSugarGL(bottleMl: number, wineGL: number, liqueurMl: number
 }
 
 /** % vol after dosage, by volume. */
-export function dosedAlcoholVol(bottleMl: number, wineVol: number, liqueurMl: number, liqueurVol: number): number {
+export function dosedAlcoholVol(
+  bottleMl: number,
+  wineVol: number,
+  liqueurMl: number,
+  liqueurVol: number,
+): number {
   return mixed(bottleMl, wineVol, liqueurMl, liqueurVol);
 }
 
@@ -58,7 +77,13 @@ export function batchLiqueurL(bottles: number, liqueurMl: number, reservePct: nu
 }
 
 /** Whole bottles that a limited stock can dose. */
-export function bottlesFromStock(stockL: number, bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number): number {
+export function bottlesFromStock(
+  stockL: number,
+  bottleMl: number,
+  wineGL: number,
+  targetGL: number,
+  liqueurGL: number,
+): number {
   const each = dosageMl(bottleMl, wineGL, targetGL, liqueurGL);
   if (each === 0) {
     throw unanswerable("target_gL", targetGL, "no liqueur is needed, so the stock sets no limit");

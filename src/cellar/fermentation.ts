@@ -18,7 +18,9 @@ export function missingSugar(dose: SucroseGL, wineSugar: InvertGL): number {
   const present = invertToSucrose(wineSugar);
   if (dose < present) {
     throw unanswerable(
-      "dose_gL", dose, `the wine's own sugar already makes ${present.toFixed(2)} g/L as sucrose; give a dose of at least that`,
+      "dose_gL",
+      dose,
+      `the wine's own sugar already makes ${present.toFixed(2)} g/L as sucrose; give a dose of at least that`,
     );
   }
   return dose - present;
@@ -32,7 +34,9 @@ export function alcoholFromSugar(sugar: InvertGL): number {
 /** % vol after the second fermentation, with the dilution by the added sugar's own volume. */
 export function alcoholAfter(baseAlcoholVol: number, dose: SucroseGL, wineSugar: InvertGL): number {
   missingSugar(dose, wineSugar);
-  return baseAlcoholVol * wineShare(dose, invertToSucrose(wineSugar)) + alcoholFromSugar(sucroseToInvert(dose));
+  return (
+    baseAlcoholVol * wineShare(dose, invertToSucrose(wineSugar)) + alcoholFromSugar(sucroseToInvert(dose))
+  );
 }
 
 /** g of CO2 in a litre of wine from the dose. */
@@ -41,7 +45,11 @@ export function co2FromDose(dose: SucroseGL, yieldShare: number): number {
 }
 
 /** L of yeast starter so that wine and starter together hold the target: V0·t/(n − t). */
-export function starterVolumeL(volumeHl: number, targetMillionCells: number, starterMillionCells: number): number {
+export function starterVolumeL(
+  volumeHl: number,
+  targetMillionCells: number,
+  starterMillionCells: number,
+): number {
   if (starterMillionCells <= targetMillionCells) {
     throw unanswerable(
       "starter_Mcells_mL",

@@ -16,9 +16,15 @@ export const ENERGY_PER_G = {
 
 /** Energy of 100 mL, unrounded; sugar, acids and glycerol in g/L. */
 export function energyPer100Ml(
-  alcoholVol: number, sugarGL: number, acidGL: number, glycerolGL: number, unit: keyof typeof ENERGY_PER_G,
+  alcoholVol: number,
+  sugarGL: number,
+  acidGL: number,
+  glycerolGL: number,
+  unit: keyof typeof ENERGY_PER_G,
 ): number {
   const per = ENERGY_PER_G[unit];
-  return alcoholVol * ETHANOL_KG_PER_L * per.alcohol +
-    (sugarGL * per.carbohydrate + acidGL * per.organicAcid + glycerolGL * per.polyol) / 10;
+  return (
+    alcoholVol * ETHANOL_KG_PER_L * per.alcohol +
+    (sugarGL * per.carbohydrate + acidGL * per.organicAcid + glycerolGL * per.polyol) / 10
+  );
 }

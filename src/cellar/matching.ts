@@ -4,11 +4,21 @@
 import { Refusal } from "./refusal";
 
 export function fold(text: string): string {
-  return text.normalize("NFD").replace(/\p{M}/gu, "").replace(/[-\s]+/g, " ").trim().toLowerCase();
+  return text
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .replace(/[-\s]+/g, " ")
+    .trim()
+    .toLowerCase();
 }
 
 /** The entry of a list whose word this is, or a refusal that lists what is known. */
-export function matchWord<T>(list: readonly T[], wordsOf: (entry: T) => readonly string[], given: unknown, argument: string): T {
+export function matchWord<T>(
+  list: readonly T[],
+  wordsOf: (entry: T) => readonly string[],
+  given: unknown,
+  argument: string,
+): T {
   if (typeof given === "string") {
     const wanted = fold(given);
     const found = list.find((entry) => wordsOf(entry).some((word) => fold(word) === wanted));

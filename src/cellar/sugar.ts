@@ -27,7 +27,11 @@ export function brixFromStrength(strength: SucroseGL): number {
   const { min, max } = domains.brix;
   const strongest = strengthFromBrix(max);
   if (strength > strongest) {
-    throw unanswerable("strength_gL", strength, `a sucrose solution of ${max} °Brix has ${strongest.toFixed(0)} g/L; give no more`);
+    throw unanswerable(
+      "strength_gL",
+      strength,
+      `a sucrose solution of ${max} °Brix has ${strongest.toFixed(0)} g/L; give no more`,
+    );
   }
   return bisect((brix) => strengthFromBrix(brix) - strength, min, max);
 }
@@ -43,7 +47,11 @@ export interface LiqueurRecipe {
  */
 export function liqueurRecipe(liqueurL: number, strength: SucroseGL, carrier: SucroseGL): LiqueurRecipe {
   if (strength < carrier) {
-    throw unanswerable("strength_gL", strength, `the carrier alone has ${carrier} g/L; give a strength of at least that`);
+    throw unanswerable(
+      "strength_gL",
+      strength,
+      `the carrier alone has ${carrier} g/L; give a strength of at least that`,
+    );
   }
   const sugarKg = (liqueurL * (strength - carrier)) / (1000 - carrier * LITRES_PER_KG_SUGAR);
   return { sugarKg, carrierL: liqueurL - sugarKg * LITRES_PER_KG_SUGAR };

@@ -17,7 +17,12 @@ export function permittedBands(sugar: InvertGL, sugarAdded: boolean, rules: Rule
 }
 
 /** The words permitted on a label, driest first; every sugar content has at least one. */
-export function permittedTerms(sugar: InvertGL, sugarAdded: boolean, rules: RuleSet, language: Language): string[] {
+export function permittedTerms(
+  sugar: InvertGL,
+  sugarAdded: boolean,
+  rules: RuleSet,
+  language: Language,
+): string[] {
   return permittedBands(sugar, sugarAdded, rules).map((band) => band.terms[language][0]);
 }
 
@@ -27,7 +32,11 @@ export function bandOfTerm(term: unknown, rules: RuleSet, argument: string): Swe
 }
 
 /** Whether a term fits; the tolerance of an analysis never lifts the no-sugar-added condition. */
-export function sweetnessVerdict(band: SweetnessBand, sugar: InvertGL, sugarAdded: boolean): SweetnessVerdict {
+export function sweetnessVerdict(
+  band: SweetnessBand,
+  sugar: InvertGL,
+  sugarAdded: boolean,
+): SweetnessVerdict {
   if (!conditionMet(band, sugarAdded)) return "not permitted";
   if (holds(band, sugar)) return "permitted";
   const aboveLow = sugar >= band.low - band.toleranceBelow;

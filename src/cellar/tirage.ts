@@ -14,7 +14,12 @@ export function tirageSugarKg(volumeHl: number, dose: SucroseGL, wineSugar: Inve
 }
 
 /** L of tirage liqueur to mix in: V0·(s − S0)/(L − s). */
-export function tirageLiqueurL(volumeHl: number, dose: SucroseGL, liqueur: SucroseGL, wineSugar: InvertGL): number {
+export function tirageLiqueurL(
+  volumeHl: number,
+  dose: SucroseGL,
+  liqueur: SucroseGL,
+  wineSugar: InvertGL,
+): number {
   const missing = missingSugar(dose, wineSugar);
   if (missing === 0) return 0;
   if (liqueur <= dose) {
@@ -29,7 +34,13 @@ export type SugarForm = "dry" | SucroseGL;
 /**
  * hL to put in bottles. The starter is counted as wine of the same sugar, so that the dose holds for the whole.
  */
-export function tirageVolumeHl(volumeHl: number, dose: SucroseGL, form: SugarForm, wineSugar: InvertGL, starterL: number): number {
+export function tirageVolumeHl(
+  volumeHl: number,
+  dose: SucroseGL,
+  form: SugarForm,
+  wineSugar: InvertGL,
+  starterL: number,
+): number {
   const wineHl = volumeHl + starterL / LITRES_PER_HL;
   const addedL =
     form === "dry"

@@ -38,5 +38,7 @@ export function ageingMinimum(designation: string, clock?: string): number {
  * @example AGEING.EARLIEST(DATE(2024, 5, 31), "EU traditional method") = DATE(2025, 2, 28)
  */
 export function ageingEarliest(tirage_date: number, designation: string, clock?: string): number {
-  return answer(() => addMonths(given(domains.dateSerial, tirage_date, "tirage_date"), minimumMonths(designation, clock)));
+  return answer(() =>
+    addMonths(given(domains.dateSerial, tirage_date, "tirage_date"), minimumMonths(designation, clock)),
+  );
 }

@@ -18,7 +18,10 @@ export const given = within;
 
 /** An optional argument: blank means the default. A 0 that the domain does not allow is a host's blank. */
 export function optional<Default extends number | null>(
-  domain: Domain, value: unknown, argument: string, whenBlank: Default,
+  domain: Domain,
+  value: unknown,
+  argument: string,
+  whenBlank: Default,
 ): number | Default {
   if (isBlank(value) || (value === 0 && !isWithin(domain, 0))) return whenBlank;
   return within(domain, value, argument);
@@ -33,19 +36,30 @@ export function optionalTruth(value: unknown, argument: string, whenBlank: boole
 }
 
 /** An optional word from a list, matched without regard to case, accents or blanks. */
-export function optionalWord<Word extends string>(words: readonly Word[], value: unknown, argument: string, whenBlank: Word): Word {
+export function optionalWord<Word extends string>(
+  words: readonly Word[],
+  value: unknown,
+  argument: string,
+  whenBlank: Word,
+): Word {
   return isBlank(value) || value === 0 ? whenBlank : matchWord(words, (word) => [word], value, argument);
 }
 
 export const optionalRules = (value: unknown): RuleSet => optionalWord(RULE_SETS, value, "rules", "EU");
-export const optionalLanguage = (value: unknown): Language => optionalWord(LANGUAGES, value, "language", "en");
+export const optionalLanguage = (value: unknown): Language =>
+  optionalWord(LANGUAGES, value, "language", "en");
 
 /** Runs one function's calculation: a refusal becomes the cell's error, and no NaN or Infinity leaves. */
 export function answer<Result>(calculate: () => Result): Result {
   try {
     const result = calculate();
     if (typeof result === "number" && !Number.isFinite(result)) {
-      throw new Refusal({ kind: "unanswerable", argument: "the result", given: result, remedy: "give less extreme arguments" });
+      throw new Refusal({
+        kind: "unanswerable",
+        argument: "the result",
+        given: result,
+        remedy: "give less extreme arguments",
+      });
     }
     return result;
   } catch (error) {

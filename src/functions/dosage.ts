@@ -23,7 +23,13 @@ const USUAL_RESERVE_PCT = 5;
  * @refuses #N/A where the wine is already sweeter, the liqueur too weak, or the room too small
  * @example DOSAGE.VOLUME(750, 1, 8, 600) = 8.765
  */
-export function dosageVolume(bottle_mL: number, wine_gL: number, target_gL: number, liqueur_gL: number, space_mL?: number): number {
+export function dosageVolume(
+  bottle_mL: number,
+  wine_gL: number,
+  target_gL: number,
+  liqueur_gL: number,
+  space_mL?: number,
+): number {
   return answer(() => {
     const bottle = given(domains.bottleMl, bottle_mL, "bottle_mL");
     const wine = given(domains.strengthGL, wine_gL, "wine_gL");
@@ -49,7 +55,12 @@ export function dosageVolume(bottle_mL: number, wine_gL: number, target_gL: numb
  * @refuses #N/A where the liqueur is more than the bottle holds
  * @example DOSAGE.SUGAR(750, 0, 10, 600) = 8
  */
-export function dosageSugar(bottle_mL: number, wine_gL: number, liqueur_mL: number, liqueur_gL: number): number {
+export function dosageSugar(
+  bottle_mL: number,
+  wine_gL: number,
+  liqueur_mL: number,
+  liqueur_gL: number,
+): number {
   return answer(() =>
     dosage.dosedSugarGL(
       given(domains.bottleMl, bottle_mL, "bottle_mL"),
@@ -73,7 +84,10 @@ export function dosageSugar(bottle_mL: number, wine_gL: number, liqueur_mL: numb
  */
 export function dosageTopup(space_mL: number, liqueur_mL: number): number {
   return answer(() =>
-    dosage.topUpMl(given(domains.partOfBottleMl, space_mL, "space_mL"), given(domains.partOfBottleMl, liqueur_mL, "liqueur_mL")),
+    dosage.topUpMl(
+      given(domains.partOfBottleMl, space_mL, "space_mL"),
+      given(domains.partOfBottleMl, liqueur_mL, "liqueur_mL"),
+    ),
   );
 }
 
@@ -135,7 +149,13 @@ export function dosageRecipe(liqueur_L: number, strength_gL: number, carrier_gL?
  * @refuses #N/A where no liqueur is needed, or as DOSAGE.VOLUME does
  * @example DOSAGE.STOCK(10, 750, 0, 8, 600) = 1000
  */
-export function dosageStock(stock_L: number, bottle_mL: number, wine_gL: number, target_gL: number, liqueur_gL: number): number {
+export function dosageStock(
+  stock_L: number,
+  bottle_mL: number,
+  wine_gL: number,
+  target_gL: number,
+  liqueur_gL: number,
+): number {
   return answer(() =>
     dosage.bottlesFromStock(
       given(domains.volumeL, stock_L, "stock_L"),
@@ -160,7 +180,12 @@ export function dosageStock(stock_L: number, bottle_mL: number, wine_gL: number,
  * @refuses #N/A where the liqueur is more than the bottle holds
  * @example DOSAGE.ALCOHOL(750, 12, 7.5, 7) = 11.95
  */
-export function dosageAlcohol(bottle_mL: number, wine_vol: number, liqueur_mL: number, liqueur_vol: number): number {
+export function dosageAlcohol(
+  bottle_mL: number,
+  wine_vol: number,
+  liqueur_mL: number,
+  liqueur_vol: number,
+): number {
   return answer(() =>
     dosage.dosedAlcoholVol(
       given(domains.bottleMl, bottle_mL, "bottle_mL"),

@@ -32,7 +32,13 @@ export function labelAlcohol(alcohol_vol: number): number {
  * @source Regulation (EU) 1169/2011 annex XIV; ethanol 0.78924 kg/L (memory: OIV tables)
  * @example LABEL.ENERGY(12, 8) = 288
  */
-export function labelEnergy(alcohol_vol: number, sugar_gL: number, acid_gL?: number, glycerol_gL?: number, unit?: string): number {
+export function labelEnergy(
+  alcohol_vol: number,
+  sugar_gL: number,
+  acid_gL?: number,
+  glycerol_gL?: number,
+  unit?: string,
+): number {
   return answer(() =>
     energyPer100Ml(
       given(domains.alcoholVol, alcohol_vol, "alcohol_vol"),

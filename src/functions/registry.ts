@@ -7,7 +7,10 @@ const page = globalThis as { CustomFunctions?: unknown };
 
 if (page.CustomFunctions === undefined) {
   const associated = new Map<string, CustomFunction>();
-  page.CustomFunctions = { associated, associate: (id: string, calculate: CustomFunction) => associated.set(id, calculate) };
+  page.CustomFunctions = {
+    associated,
+    associate: (id: string, calculate: CustomFunction) => associated.set(id, calculate),
+  };
 }
 
 export {};

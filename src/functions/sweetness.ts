@@ -27,7 +27,12 @@ function permitted(sugar_gL: unknown, sugarAdded: unknown, rules: unknown, langu
  * @caution Local law decides; the tolerance of an analysis is no target.
  * @example SWEETNESS.TERM(12) = "extra dry"
  */
-export function sweetnessTerm(sugar_gL: number, sugarAdded?: boolean, rules?: string, language?: string): string {
+export function sweetnessTerm(
+  sugar_gL: number,
+  sugarAdded?: boolean,
+  rules?: string,
+  language?: string,
+): string {
   return answer(() => permitted(sugar_gL, sugarAdded, rules, language)[0]!);
 }
 
@@ -43,7 +48,12 @@ export function sweetnessTerm(sugar_gL: number, sugarAdded?: boolean, rules?: st
  * @source Delegated Regulation (EU) 2019/33 annex III part A; OIV Code I.4.4
  * @example SWEETNESS.TERMS(5) = "extra brut", "brut"
  */
-export function sweetnessTerms(sugar_gL: number, sugarAdded?: boolean, rules?: string, language?: string): string[][] {
+export function sweetnessTerms(
+  sugar_gL: number,
+  sugarAdded?: boolean,
+  rules?: string,
+  language?: string,
+): string[][] {
   return answer(() => [permitted(sugar_gL, sugarAdded, rules, language)]);
 }
 

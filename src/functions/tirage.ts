@@ -44,7 +44,12 @@ export function tirageSugar(volume_hL: number, dose_gL: number, wineSugar_gL?: n
  * @refuses #N/A where the liqueur is no stronger than the dose, or the wine's own sugar is already more
  * @example TIRAGE.LIQUEUR(10, 24, 500) = 50.420
  */
-export function tirageLiqueur(volume_hL: number, dose_gL: number, liqueur_gL: number, wineSugar_gL?: number): number {
+export function tirageLiqueur(
+  volume_hL: number,
+  dose_gL: number,
+  liqueur_gL: number,
+  wineSugar_gL?: number,
+): number {
   return answer(() =>
     tirage.tirageLiqueurL(
       given(domains.volumeHl, volume_hL, "volume_hL"),
@@ -69,7 +74,13 @@ export function tirageLiqueur(volume_hL: number, dose_gL: number, liqueur_gL: nu
  * @refuses #N/A as TIRAGE.SUGAR and TIRAGE.LIQUEUR do
  * @example TIRAGE.VOLUME(50, 24) = 50.761
  */
-export function tirageVolume(volume_hL: number, dose_gL: number, liqueur_gL?: number, wineSugar_gL?: number, starter_L?: number): number {
+export function tirageVolume(
+  volume_hL: number,
+  dose_gL: number,
+  liqueur_gL?: number,
+  wineSugar_gL?: number,
+  starter_L?: number,
+): number {
   return answer(() => {
     const liqueur = optional(domains.strengthGL, liqueur_gL, "liqueur_gL", null);
     return tirage.tirageVolumeHl(
@@ -105,7 +116,12 @@ export function tirageBottles(volume_hL: number, bottle_mL?: number, loss_pct?: 
 }
 
 /** What TIRAGE.PRESSURE and its inverse know of the wine and the bottle. */
-function wineAndBottle(alcohol_vol: unknown, yieldShare: unknown, headspace_pct: unknown, dissolvedCO2_gL: unknown) {
+function wineAndBottle(
+  alcohol_vol: unknown,
+  yieldShare: unknown,
+  headspace_pct: unknown,
+  dissolvedCO2_gL: unknown,
+) {
   return {
     baseAlcoholVol: given(domains.baseAlcoholVol, alcohol_vol, "alcohol_vol"),
     yieldShare: optional(domains.yieldShare, yieldShare, "yield_share", DEFAULT_YIELD),
@@ -130,7 +146,12 @@ function wineAndBottle(alcohol_vol: unknown, yieldShare: unknown, headspace_pct:
  * @example TIRAGE.PRESSURE(24, 10, 10.5) = 5.25
  */
 export function tiragePressure(
-  dose_gL: number, temperature_C: number, alcohol_vol: number, yield_share?: number, headspace_pct?: number, dissolvedCO2_gL?: number,
+  dose_gL: number,
+  temperature_C: number,
+  alcohol_vol: number,
+  yield_share?: number,
+  headspace_pct?: number,
+  dissolvedCO2_gL?: number,
 ): number {
   return answer(() =>
     carbonation.expectedPressure(
@@ -159,7 +180,12 @@ export function tiragePressure(
  * @example TIRAGE.DOSE(6, 12, 11) = 25.2
  */
 export function tirageDose(
-  pressure_bar: number, temperature_C: number, alcohol_vol: number, yield_share?: number, headspace_pct?: number, dissolvedCO2_gL?: number,
+  pressure_bar: number,
+  temperature_C: number,
+  alcohol_vol: number,
+  yield_share?: number,
+  headspace_pct?: number,
+  dissolvedCO2_gL?: number,
 ): number {
   return answer(() =>
     carbonation.doseForPressure(
@@ -190,8 +216,16 @@ export function tirageDose(
  * @example TIRAGE.RANGE(24, 10, 10.5) = 4.90, 5.25, 5.61
  */
 export function tirageRange(
-  dose_gL: number, temperature_C: number, alcohol_vol: number, doseSd_gL?: number, yieldSd?: number, temperatureSd_C?: number,
-  headspaceSd_pct?: number, yield_share?: number, headspace_pct?: number, dissolvedCO2_gL?: number,
+  dose_gL: number,
+  temperature_C: number,
+  alcohol_vol: number,
+  doseSd_gL?: number,
+  yieldSd?: number,
+  temperatureSd_C?: number,
+  headspaceSd_pct?: number,
+  yield_share?: number,
+  headspace_pct?: number,
+  dissolvedCO2_gL?: number,
 ): number[][] {
   return answer(() => {
     const usual = carbonation.DEFAULT_SPREAD;
@@ -204,8 +238,18 @@ export function tirageRange(
       {
         doseGL: optional(domains.doseSdGL, doseSd_gL, "doseSd_gL", usual.doseGL),
         yieldShare: optional(domains.yieldSd, yieldSd, "yieldSd", usual.yieldShare),
-        temperatureC: optional(domains.temperatureSdC, temperatureSd_C, "temperatureSd_C", usual.temperatureC),
-        headspacePct: optional(domains.headspaceSdPct, headspaceSd_pct, "headspaceSd_pct", usual.headspacePct),
+        temperatureC: optional(
+          domains.temperatureSdC,
+          temperatureSd_C,
+          "temperatureSd_C",
+          usual.temperatureC,
+        ),
+        headspacePct: optional(
+          domains.headspaceSdPct,
+          headspaceSd_pct,
+          "headspaceSd_pct",
+          usual.headspacePct,
+        ),
       },
     );
     return [[low, expected, high]];
@@ -246,7 +290,11 @@ export function tirageAlcohol(alcohol_vol: number, dose_gL: number, wineSugar_gL
  * @refuses #N/A where the starter holds no more cells than wanted
  * @example TIRAGE.STARTER(50, 1.5, 75) = 102.04
  */
-export function tirageStarter(volume_hL: number, target_Mcells_mL: number, starter_Mcells_mL: number): number {
+export function tirageStarter(
+  volume_hL: number,
+  target_Mcells_mL: number,
+  starter_Mcells_mL: number,
+): number {
   return answer(() =>
     fermentation.starterVolumeL(
       given(domains.volumeHl, volume_hL, "volume_hL"),

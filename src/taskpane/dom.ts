@@ -4,7 +4,9 @@
 type Attributes = Readonly<Record<string, string | boolean | undefined>>;
 
 export function element<Tag extends keyof HTMLElementTagNameMap>(
-  tag: Tag, attributes: Attributes = {}, ...children: (Node | string)[]
+  tag: Tag,
+  attributes: Attributes = {},
+  ...children: (Node | string)[]
 ): HTMLElementTagNameMap[Tag] {
   const made = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) {

@@ -1,10 +1,16 @@
 /**
  * The form: one box for each field of the field table, in the order of the work.
  */
-import { isField, placedFields, type Field, type FieldTree, type PlacedField } from "../cellar/batch/field-kinds";
+import {
+  isField,
+  placedFields,
+  type Field,
+  type FieldTree,
+  type PlacedField,
+} from "../cellar/batch/field-kinds";
 import { fields, sectionTitles } from "../cellar/batch/fields";
 import { materialKeys, materials, OTHER_KEYS } from "../cellar/batch/materials";
-import { problemSentence, type Problem } from "../cellar/batch/inputs";
+import { problemSentence, type Problem } from "../cellar/batch/problem";
 import { element } from "./dom";
 import { isRelevant } from "./relevance";
 import { shownNumber, typedNumber } from "./typed-numbers";
@@ -21,22 +27,38 @@ export interface Form {
   show(problems: readonly Problem[]): readonly Problem[];
 }
 
+interface Entry {
+  readonly box: Box;
+  readonly placed: PlacedField;
+  readonly row: HTMLElement;
+  readonly message: HTMLElement;
+  /** The number that was put into the box, and how it is shown there. */
+  filled?: { readonly shown: string; readonly exact: number } | undefined;
+}
+
 /** Sections that are open at first: those that a first plan cannot do without. */
 const OPEN: readonly Section[] = ["batch", "baseWine", "tirage"];
 
 export function batchForm(changed: () => void): Form {
-  const boxes = new Map<string, { box: Box; placed: PlacedField; row: HTMLElement; message: HTMLElement }>();
+  const boxes = new Map<string, Entry>();
   const sections = new Map<string, HTMLDetailsElement>();
 
   function boxFor(placed: PlacedField, describedBy: string): Box {
     const { field, dotted } = placed;
     const common = { id: dotted, name: dotted, "aria-describedby": describedBy };
     if (field.kind === "choice") {
-      return element("select", common, ...field.options.map((option) => element("option", { value: option }, option)));
+      return element(
+        "select",
+        common,
+        ...field.options.map((option) => element("option", { value: option }, option)),
+      );
     }
     const numeric = field.kind === "number" || field.kind === "optional";
     return element("input", {
-      ...common, type: field.kind === "date" ? "date" : "text", autocomplete: "off", ...(numeric && { inputmode: "decimal" }),
+      ...common,
+      type: field.kind === "date" ? "date" : "text",
+      autocomplete: "off",
+      ...(numeric && { inputmode: "decimal" }),
       ...(field.kind === "text" && { maxlength: String(field.maxLength) }),
     });
   }
@@ -50,7 +72,8 @@ export function batchForm(changed: () => void): Form {
     const message = element("p", { id: `${dotted}-message`, class: "problem", hidden: true });
     const box = boxFor(placed, `${dotted}-note ${dotted}-message`);
     const row = element(
-      "div", { class: "field" },
+      "div",
+      { class: "field" },
       element("label", { for: dotted }, field.label),
       element("div", { class: "entry" }, box, element("span", { class: "unit" }, unitOf(field))),
       element("p", { id: `${dotted}-note`, class: "note", hidden: field.note === "" }, field.note),
@@ -62,7 +85,9 @@ export function batchForm(changed: () => void): Form {
 
   /** Materials share three columns, so they stand in a table. */
   function materialTable(): HTMLElement {
-    const heads = ["Item", "Spare, %", "Pack size", "Price for 1"].map((head) => element("th", { scope: "col" }, head));
+    const heads = ["Item", "Spare, %", "Pack size", "Price for 1"].map((head) =>
+      element("th", { scope: "col" }, head),
+    );
     const body = element("tbody");
     const cellFor = (dotted: string, label: string) => {
       const placed = placedByDotted.get(dotted)!;
@@ -74,10 +99,22 @@ export function batchForm(changed: () => void): Form {
       return cell;
     };
     const columns = (key: string, item: string) =>
-      (["spare_pct", "pack", "price"] as const).map((which) => cellFor(`materials.${key}.${which}`, placedByDotted.get(`materials.${key}.${which}`)!.field.label.replace(/^[^:]*/, item)));
+      (["spare_pct", "pack", "price"] as const).map((which) =>
+        cellFor(
+          `materials.${key}.${which}`,
+          placedByDotted.get(`materials.${key}.${which}`)!.field.label.replace(/^[^:]*/, item),
+        ),
+      );
     for (const key of materialKeys) {
       const { label, unit } = materials[key];
-      body.append(element("tr", {}, element("th", { scope: "row" }, label, element("span", { class: "unit" }, ` ${unit}`)), ...columns(key, label)));
+      body.append(
+        element(
+          "tr",
+          {},
+          element("th", { scope: "row" }, label, element("span", { class: "unit" }, ` ${unit}`)),
+          ...columns(key, label),
+        ),
+      );
     }
     for (const [index, key] of OTHER_KEYS.entries()) {
       const item = `Other ${index + 1}`;
@@ -85,7 +122,18 @@ export function batchForm(changed: () => void): Form {
       const need = cellFor(`materials.${key}.need`, `${item}: quantity`);
       name.querySelector("input")!.placeholder = "Other: name";
       need.querySelector("input")!.placeholder = "quantity";
-      body.append(element("tr", {}, element("th", { scope: "row" }, element("div", { class: "other" }, ...name.childNodes, ...need.childNodes)), ...columns(key, item)));
+      body.append(
+        element(
+          "tr",
+          {},
+          element(
+            "th",
+            { scope: "row" },
+            element("div", { class: "other" }, ...name.childNodes, ...need.childNodes),
+          ),
+          ...columns(key, item),
+        ),
+      );
     }
     return element("table", { class: "materials" }, element("thead", {}, element("tr", {}, ...heads)), body);
   }
@@ -93,10 +141,19 @@ export function batchForm(changed: () => void): Form {
   const placedByDotted = new Map(placedFields(fields).map((each) => [each.dotted, each]));
   const form = element("form", { class: "batch", novalidate: true, "aria-label": "Batch" });
   for (const section of Object.keys(fields) as Section[]) {
-    const content = section === "materials" ? [materialTable()] : placedFields({ [section]: fields[section] } as FieldTree).map(fieldRow);
+    const content =
+      section === "materials"
+        ? [materialTable()]
+        : placedFields({ [section]: fields[section] }).map(fieldRow);
     const details = element(
-      "details", { open: OPEN.includes(section) },
-      element("summary", {}, element("span", {}, sectionTitles[section]), element("span", { class: "count" })),
+      "details",
+      { open: OPEN.includes(section) },
+      element(
+        "summary",
+        {},
+        element("span", {}, sectionTitles[section]),
+        element("span", { class: "count" }),
+      ),
       ...content,
     );
     sections.set(section, details);
@@ -119,18 +176,30 @@ export function batchForm(changed: () => void): Form {
     element: form,
     given() {
       const valueOf = (node: Field | FieldTree, path: readonly string[]): unknown => {
-        if (!isField(node)) return Object.fromEntries(Object.entries(node).map(([key, child]) => [key, valueOf(child, [...path, key])]));
+        if (!isField(node))
+          return Object.fromEntries(
+            Object.entries(node).map(([key, child]) => [key, valueOf(child, [...path, key])]),
+          );
         const dotted = path.join(".");
-        const typed = boxes.get(dotted)!.box.value;
+        const { box, filled } = boxes.get(dotted)!;
+        const typed = box.value;
         if (!relevant(dotted)) return null;
+        // a long number is shown short, but counts in full until it is typed over
+        if (filled && filled.shown === typed) return filled.exact;
         return node.kind === "number" || node.kind === "optional" ? typedNumber(typed) : typed;
       };
       return valueOf(fields, []);
     },
     fill(batch) {
-      for (const { box, placed } of boxes.values()) {
-        const given = placed.path.reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], batch);
+      for (const entry of boxes.values()) {
+        const { box, placed } = entry;
+        const given = placed.path.reduce<unknown>(
+          (node, key) => (node as Record<string, unknown> | undefined)?.[key],
+          batch,
+        );
         box.value = shown(placed.field, given);
+        const exact = given ?? ("blank" in placed.field ? placed.field.blank : undefined);
+        entry.filled = typeof exact === "number" ? { shown: box.value, exact } : undefined;
       }
       hideIrrelevant();
     },
@@ -167,5 +236,6 @@ const unitOf = (field: Field) => (field.kind === "number" || field.kind === "opt
 /** What a box shows of a value; where a batch gives none, what a blank means. */
 function shown(field: Field, given: unknown): string {
   const value = given ?? ("blank" in field ? field.blank : undefined) ?? "";
-  return typeof value === "number" ? shownNumber(value) : String(value);
+  if (typeof value === "number") return shownNumber(value);
+  return typeof value === "string" ? value : JSON.stringify(value);
 }

@@ -2,7 +2,10 @@
  * The pane: form, preview and the one action. It is the same in Excel and in the workbench.
  */
 import { UnplannableBatch } from "../cellar/batch/attempt";
-import { parseBatchInputs, problemSentence, type BatchInputs, type Problem } from "../cellar/batch/inputs";
+import { placedFields } from "../cellar/batch/field-kinds";
+import { parseBatchInputs } from "../cellar/batch/inputs";
+import { fields, type BatchInputs } from "../cellar/batch/fields";
+import { problemSentence, type Problem } from "../cellar/batch/problem";
 import { planBatch, type BatchPlan } from "../cellar/batch/plan";
 import type { Host } from "../hosts/host";
 import { planSheet } from "../workbook/plan/sheet";
@@ -10,7 +13,8 @@ import { element } from "./dom";
 import { batchForm } from "./form";
 import { previewOf } from "./preview";
 
-type Planned = { readonly inputs: BatchInputs; readonly plan: BatchPlan } | { readonly problems: readonly Problem[] };
+type Planned =
+  { readonly inputs: BatchInputs; readonly plan: BatchPlan } | { readonly problems: readonly Problem[] };
 
 function planned(given: unknown): Planned {
   const parsed = parseBatchInputs(given);
@@ -21,6 +25,18 @@ function planned(given: unknown): Planned {
     if (error instanceof UnplannableBatch) return { problems: error.problems };
     throw error;
   }
+}
+
+/** What a file holds that the form has no place for. */
+function unknownFields(batch: unknown): string {
+  const parsed = parseBatchInputs(batch);
+  const known = new Set(placedFields(fields).map((each) => each.dotted));
+  return parsed.ok
+    ? ""
+    : parsed.problems
+        .map(({ field }) => field)
+        .filter((field) => !known.has(field))
+        .join(", ");
 }
 
 export interface Pane {
@@ -38,10 +54,17 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
   const status = element("p", { class: "status", role: "status" });
   const write = element("button", { type: "button", class: "write", disabled: true }, "Write the plan");
   const form = batchForm(update);
-  const openFile = element("input", { type: "file", accept: ".json,application/json", id: "batch-file", class: "visually-hidden" });
+  const openFile = element("input", {
+    type: "file",
+    accept: ".json,application/json",
+    id: "batch-file",
+    class: "visually-hidden",
+  });
   const actions = element(
-    "div", { class: "actions" },
-    element("label", { for: "batch-file", class: "button" }, "Open a batch file"), openFile,
+    "div",
+    { class: "actions" },
+    element("label", { for: "batch-file", class: "button" }, "Open a batch file"),
+    openFile,
     element("button", { type: "button", class: "plain" }, "Empty the form"),
   );
   root.replaceChildren(
@@ -57,7 +80,11 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
     preview.replaceChildren(
       "plan" in current
         ? previewOf(current.inputs, current.plan)
-        : element("p", { class: "verdict" }, `${problems.length} ${problems.length === 1 ? "field needs" : "fields need"} mending before there is a plan.`),
+        : element(
+            "p",
+            { class: "verdict" },
+            `${problems.length} ${problems.length === 1 ? "field needs" : "fields need"} mending before there is a plan.`,
+          ),
       ...elsewhere.map((problem) => element("p", { class: "problem" }, problemSentence(problem))),
     );
     write.disabled = host === null || !("plan" in current);
@@ -81,8 +108,10 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
 
   async function readFile(file: File): Promise<void> {
     try {
-      form.fill(JSON.parse(await file.text()));
-      status.textContent = `Opened ${file.name}.`;
+      const batch: unknown = JSON.parse(await file.text());
+      form.fill(batch);
+      const left = unknownFields(batch);
+      status.textContent = `Opened ${file.name}.${left === "" ? "" : ` Not taken, as there are no such fields: ${left}.`}`;
     } catch {
       status.textContent = `${file.name} is not a batch file: it is not JSON. The form is as it was.`;
     }

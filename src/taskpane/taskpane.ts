@@ -18,7 +18,8 @@ declare global {
 /** office.js never answers where it could not load, so waiting has an end. */
 const OFFICE_TIMEOUT_MS = 10_000;
 
-const NO_EXCEL = "No spreadsheet is connected: open this pane from Excel's Home tab to write the plan. The figures above are right all the same.";
+const NO_EXCEL =
+  "No spreadsheet is connected: open this pane from Excel's Home tab to write the plan. The figures above are right all the same.";
 
 async function findHost(): Promise<Host | null> {
   if (window.mousseHost) return window.mousseHost;

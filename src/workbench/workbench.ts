@@ -1,7 +1,7 @@
 /**
  * The local page: an in-page spreadsheet with all functions on the left, the pane as in Excel on the right.
  */
-import { LocaleType, Univer } from "@univerjs/core";
+import { LifecycleService, LifecycleStages, LocaleType, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
@@ -18,10 +18,15 @@ const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.s
 
 async function startGrid(): Promise<GridHost> {
   const { functions } = (await (await fetch("functions.json")).json()) as { functions: FunctionMetadata[] };
-  const associated = (globalThis as { CustomFunctions?: { associated?: ReadonlyMap<string, CustomFunction> } }).CustomFunctions?.associated;
+  const associated = (
+    globalThis as { CustomFunctions?: { associated?: ReadonlyMap<string, CustomFunction> } }
+  ).CustomFunctions?.associated;
   if (!associated) throw new Error("The functions did not load; reload the page.");
 
-  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale } } });
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale } },
+  });
   const presets = [
     UniverSheetsCorePreset({
       container: "grid",
@@ -36,8 +41,15 @@ async function startGrid(): Promise<GridHost> {
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
-  api.createWorkbook({ id: "season", name: "Season", sheets: { notes: { id: "notes", name: "Scratch", rowCount: 100, columnCount: 20 } }, sheetOrder: ["notes"] });
+  api.createWorkbook({
+    id: "season",
+    name: "Season",
+    sheets: { notes: { id: "notes", name: "Scratch", rowCount: 100, columnCount: 20 } },
+    sheetOrder: ["notes"],
+  });
   (window as { grid?: FUniver }).grid = api;
+  // before that the grid is drawn but does not take keys and commands
+  await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   return gridHost(api);
 }
 
@@ -60,9 +72,11 @@ window.mousseHost.then(
     save.addEventListener("click", () => {
       saveFile(host as GridHost).then(
         () => (message.textContent = "Saved as mousse-season.xlsx, with the numbers as they stand."),
-        (error: unknown) => (message.textContent = `Not saved. ${error instanceof Error ? error.message : String(error)}`),
+        (error: unknown) =>
+          (message.textContent = `Not saved. ${error instanceof Error ? error.message : String(error)}`),
       );
     });
   },
-  (error: unknown) => (message.textContent = `The spreadsheet did not start. ${error instanceof Error ? error.message : String(error)}`),
+  (error: unknown) =>
+    (message.textContent = `The spreadsheet did not start. ${error instanceof Error ? error.message : String(error)}`),
 );

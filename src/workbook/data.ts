@@ -6,8 +6,20 @@
 export type CellValue = string | number | boolean | null;
 
 export type CellStyle =
-  | "title" | "subtitle" | "heading" | "columnHead" | "numberHead" | "label" | "unit" | "note"
-  | "input" | "result" | "total" | "key" | "verdict" | "caution";
+  | "title"
+  | "subtitle"
+  | "heading"
+  | "columnHead"
+  | "numberHead"
+  | "label"
+  | "unit"
+  | "note"
+  | "input"
+  | "result"
+  | "total"
+  | "key"
+  | "verdict"
+  | "caution";
 
 export interface CellData {
   /** The value, or the cached result of the formula; null is blank, or an error result that has no cached value. */
@@ -56,8 +68,10 @@ export interface SheetData {
   /** Names that hold within this sheet. */
   readonly names: readonly DefinedName[];
   readonly validations: readonly Validation[];
-  /** Rows after which a new printed page begins. */
-  readonly pageBreaks: readonly number[];
+  /** Whether the program draws lines between all cells. */
+  readonly gridlines: boolean;
+  /** Printed one page wide and at most so many pages tall; 0 is as many as it takes. */
+  readonly pagesTall: number;
 }
 
 export interface WorkbookData {
@@ -69,7 +83,7 @@ export function rowCount(sheet: SheetData): number {
 }
 
 export function columnCount(sheet: SheetData): number {
-  return Math.max(sheet.columnWidths.length, ...sheet.cells.map((cell) => cell.column + 1));
+  return sheet.cells.reduce((columns, cell) => Math.max(columns, cell.column + 1), sheet.columnWidths.length);
 }
 
 /** "A", "B", … "AA". */

@@ -9,7 +9,12 @@ export type Expression =
   | { readonly kind: "blank" }
   | { readonly kind: "mousse"; readonly id: string; readonly args: readonly Expression[] }
   | { readonly kind: "builtin"; readonly id: string; readonly args: readonly Expression[] }
-  | { readonly kind: "operation"; readonly operator: Operator; readonly left: Expression; readonly right: Expression };
+  | {
+      readonly kind: "operation";
+      readonly operator: Operator;
+      readonly left: Expression;
+      readonly right: Expression;
+    };
 
 export type Operator = "+" | "-" | "*" | "/" | "=" | "<>" | "<" | "<=" | ">" | ">=";
 
@@ -35,7 +40,8 @@ export function operation(left: Operand, operator: Operator, right: Operand): Ex
   return { kind: "operation", operator, left: asExpression(left), right: asExpression(right) };
 }
 
-export const iff = (condition: Operand, then: Operand, otherwise: Operand) => builtin("IF", condition, then, otherwise);
+export const iff = (condition: Operand, then: Operand, otherwise: Operand) =>
+  builtin("IF", condition, then, otherwise);
 export const equals = (left: Operand, right: Operand) => operation(left, "=", right);
 export const isBlank = (value: Operand) => equals(value, "");
 export const plus = (first: Operand, ...rest: Operand[]) =>
@@ -53,7 +59,12 @@ export const nth = (row: Expression, column: number) => builtin("INDEX", row, 1,
  */
 export function monthsAfter(date: Expression, months: Expression): Expression {
   const later = (extraMonths: number, day: Operand) =>
-    builtin("DATE", builtin("YEAR", date), plus(builtin("MONTH", date), months, ...(extraMonths ? [extraMonths] : [])), day);
+    builtin(
+      "DATE",
+      builtin("YEAR", date),
+      plus(builtin("MONTH", date), months, ...(extraMonths ? [extraMonths] : [])),
+      day,
+    );
   return builtin("MIN", later(0, builtin("DAY", date)), later(1, 0));
 }
 
@@ -61,7 +72,16 @@ export function monthsAfter(date: Expression, months: Expression): Expression {
 export type Locate = (name: string) => string;
 
 const PRECEDENCE: Readonly<Record<Operator, number>> = {
-  "=": 1, "<>": 1, "<": 1, "<=": 1, ">": 1, ">=": 1, "+": 2, "-": 2, "*": 3, "/": 3,
+  "=": 1,
+  "<>": 1,
+  "<": 1,
+  "<=": 1,
+  ">": 1,
+  ">=": 1,
+  "+": 2,
+  "-": 2,
+  "*": 3,
+  "/": 3,
 };
 
 /** The formula as typed with the add-in: =MOUSSE.…, without the leading "=". */
@@ -69,7 +89,9 @@ export function addinFormula(expression: Expression, locate: Locate): string {
   const write = (node: Expression): string => {
     switch (node.kind) {
       case "literal":
-        return typeof node.value === "string" ? `"${node.value.replaceAll('"', '""')}"` : String(node.value).toUpperCase();
+        return typeof node.value === "string"
+          ? `"${node.value.replaceAll('"', '""')}"`
+          : String(node.value).toUpperCase();
       case "cell":
         return locate(node.name);
       case "range":

@@ -1,7 +1,15 @@
 /**
  * Rows of cells to a sheet: addresses are given out here, and only then are formulas written.
  */
-import { cellAddress, type CellStyle, type CellValue, type DefinedName, type PlacedCell, type SheetData, type Validation } from "./data";
+import {
+  cellAddress,
+  type CellStyle,
+  type CellValue,
+  type DefinedName,
+  type PlacedCell,
+  type SheetData,
+  type Validation,
+} from "./data";
 import { addinFormula, type Expression } from "./formula";
 import type { Field } from "../cellar/batch/field-kinds";
 import { validationOf } from "./validation";
@@ -13,6 +21,8 @@ export interface CellSpec {
   readonly format?: string;
   /** Defined name within the sheet, and the name by which formulas ask for the cell. */
   readonly name?: string;
+  /** The same for a cell that is only asked for by formulas, and needs no defined name. */
+  readonly key?: string;
   /** The input field this cell holds. */
   readonly field?: Field;
 }
@@ -23,21 +33,28 @@ export interface Row {
   readonly merge?: readonly [column: number, lastColumn: number];
   /** Lines of wrapped text, where more than one. */
   readonly lines?: number;
-  readonly newPage?: boolean;
 }
 
 const POINTS_PER_LINE = 13.5;
 const LINE_PADDING = 2;
 
-export function layOut(name: string, rows: readonly Row[], columnWidths: readonly number[], frozenRows: number): SheetData {
+export type Page = Pick<SheetData, "frozenRows" | "pagesTall">;
+
+export function layOut(
+  name: string,
+  rows: readonly Row[],
+  columnWidths: readonly number[],
+  { frozenRows, pagesTall }: Page,
+): SheetData {
   const addresses = new Map<string, string>();
   const names: DefinedName[] = [];
   rows.forEach(({ cells }, row) =>
     cells.forEach((spec, column) => {
-      if (spec?.name === undefined) return;
-      if (addresses.has(spec.name)) throw new Error(`two cells are named ${spec.name}`);
-      addresses.set(spec.name, cellAddress(row, column));
-      names.push({ name: spec.name, row, column });
+      const asked = spec?.name ?? spec?.key;
+      if (asked === undefined) return;
+      if (addresses.has(asked)) throw new Error(`two cells are named ${asked}`);
+      addresses.set(asked, cellAddress(row, column));
+      if (spec?.name !== undefined) names.push({ name: spec.name, row, column });
     }),
   );
   const locate = (wanted: string) => {
@@ -53,11 +70,14 @@ export function layOut(name: string, rows: readonly Row[], columnWidths: readonl
       if (spec === undefined) return;
       const { value, formula, style, format, field } = spec;
       cells.push({
-        row, column, value, style,
+        row,
+        column,
+        value,
+        style,
         ...(formula && { formula: addinFormula(formula, locate) }),
         ...(format !== undefined && { format }),
       });
-      if (field) validations.push({ row, column, ...validationOf(field) } as Validation);
+      if (field) validations.push({ row, column, ...validationOf(field) });
     }),
   );
   return {
@@ -65,12 +85,17 @@ export function layOut(name: string, rows: readonly Row[], columnWidths: readonl
     cells,
     columnWidths,
     rowHeights: new Map(
-      rows.flatMap(({ lines }, row) => (lines !== undefined && lines > 1 ? [[row, lines * POINTS_PER_LINE + LINE_PADDING] as const] : [])),
+      rows.flatMap(({ lines }, row) =>
+        lines !== undefined && lines > 1 ? [[row, lines * POINTS_PER_LINE + LINE_PADDING] as const] : [],
+      ),
     ),
-    merges: rows.flatMap(({ merge }, row) => (merge ? [{ row, column: merge[0], lastColumn: merge[1] }] : [])),
+    merges: rows.flatMap(({ merge }, row) =>
+      merge ? [{ row, column: merge[0], lastColumn: merge[1] }] : [],
+    ),
     frozenRows,
     names,
     validations,
-    pageBreaks: rows.flatMap(({ newPage }, row) => (newPage && row > 0 ? [row - 1] : [])),
+    gridlines: false,
+    pagesTall,
   };
 }

@@ -8,7 +8,9 @@ const FORBIDDEN = /[[\]:*?/\\\u0000-\u001f]/g;
 export function freeSheetName(kind: string, batchName: string, taken: readonly string[]): string {
   const used = new Set(taken.map((name) => name.toLowerCase()));
   // an apostrophe may not begin or end a sheet's name
-  const plain = `${kind} · ${batchName.replace(FORBIDDEN, " ").replace(/\s+/g, " ").trim()}`.replace(/'+$/, "").trim();
+  const plain = `${kind} · ${batchName.replace(FORBIDDEN, " ").replace(/\s+/g, " ").trim()}`
+    .replace(/'+$/, "")
+    .trim();
   for (let count = 1; ; count++) {
     const suffix = count === 1 ? "" : ` (${count})`;
     const name = cutTo(plain, LONGEST - suffix.length) + suffix;

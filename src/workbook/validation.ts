@@ -5,11 +5,18 @@ import { allowedText, type Field } from "../cellar/batch/field-kinds";
 import { domains } from "../cellar/domains";
 import type { Validation } from "./data";
 
-/** Excel's own limits for the text of a rule. */
+/** Excel's own limits for a rule: of its title, and of the text shown when it refuses. */
 const TITLE_LENGTH = 32;
-const MESSAGE_LENGTH = 255;
+const MESSAGE_LENGTH = 224;
 
-type Rule = Validation extends infer Each ? (Each extends Validation ? Omit<Each, "row" | "column"> : never) : never;
+/** Rules know no "more than", so an excluded bound is moved in by less than anyone types. */
+const NUDGE = 1e-6;
+
+type Rule = Validation extends infer Each
+  ? Each extends Validation
+    ? Omit<Each, "row" | "column">
+    : never
+  : never;
 
 export function validationOf(field: Field): Rule {
   const common = {
@@ -26,8 +33,13 @@ export function validationOf(field: Field): Rule {
       return { ...common, kind: "date", min: domains.dateSerial.min, max: domains.dateSerial.max };
     case "number":
     case "optional": {
-      const { min, max, whole } = field.domain;
-      return { ...common, kind: whole ? "whole" : "decimal", min, max };
+      const { min, max, aboveMin, belowMax, whole } = field.domain;
+      return {
+        ...common,
+        kind: whole ? "whole" : "decimal",
+        min: aboveMin ? min + NUDGE : min,
+        max: belowMax ? max - NUDGE : max,
+      };
     }
   }
 }

@@ -3,7 +3,7 @@
  * by the user, and read back.
  */
 import { planBatch } from "../../src/cellar/batch/plan";
-import type { BatchInputs } from "../../src/cellar/batch/inputs";
+import type { BatchInputs } from "../../src/cellar/batch/fields";
 import { gridHost, type GridHost } from "../../src/hosts/grid/grid-host";
 import { cellAddress, type CellValue, type SheetData } from "../../src/workbook/data";
 import { planSheet } from "../../src/workbook/plan/sheet";
@@ -24,7 +24,10 @@ const ERROR = /^#(N\/A|VALUE!)$/;
 
 /** The same sheet with no cached result in it, so that every number seen afterwards was calculated by the grid. */
 function withoutResults(sheet: SheetData): SheetData {
-  return { ...sheet, cells: sheet.cells.map((cell) => (cell.formula === undefined ? cell : { ...cell, value: null })) };
+  return {
+    ...sheet,
+    cells: sheet.cells.map((cell) => (cell.formula === undefined ? cell : { ...cell, value: null })),
+  };
 }
 
 async function written(inputs: BatchInputs): Promise<{ sheet: SheetData; cells: CellValue[][] }> {
@@ -36,7 +39,11 @@ async function written(inputs: BatchInputs): Promise<{ sheet: SheetData; cells: 
 }
 
 function rawValues(sheetName: string): CellValue[][] {
-  return grid.api.getActiveWorkbook()!.getSheetByName(sheetName)!.getDataRange().getRawValues() as CellValue[][];
+  return grid.api
+    .getActiveWorkbook()!
+    .getSheetByName(sheetName)!
+    .getDataRange()
+    .getRawValues() as CellValue[][];
 }
 
 /** What differs between the grid's results and the plan's, to 1e-9 relative. */
@@ -47,24 +54,66 @@ function differences(sheet: SheetData, cells: CellValue[][]): string[] {
     const found = cells[row]?.[column] ?? null;
     const same =
       typeof value === "number"
-        ? typeof found === "number" && Math.abs(found - value) <= 1e-9 * Math.max(Math.abs(found), Math.abs(value))
+        ? typeof found === "number" &&
+          Math.abs(found - value) <= 1e-9 * Math.max(Math.abs(found), Math.abs(value))
         : value === null
           ? ERROR.test(String(found))
           : found === value;
-    return same ? [] : [`${cellAddress(row, column)} =${formula}: plan ${String(value)}, grid ${String(found)}`];
+    return same
+      ? []
+      : [`${cellAddress(row, column)} =${formula}: plan ${String(value)}, grid ${String(found)}`];
   });
 }
 
 const variants: [string, (batch: ReturnType<typeof sampleJson>) => void][] = [
-  ["OIV rules", (batch) => { batch.batch!.rules = "OIV"; }],
-  ["no room left in the neck", (batch) => { batch.disgorging!.filled_mL = 740; batch.disgorging!.lost_mL = 0; batch.batch!.bottle_mL = 700; }],
-  ["liqueur that does not fit", (batch) => { batch.disgorging!.lost_mL = 5; }],
-  ["no sweetness term, no rating, no SO2, prices missing", (batch) => {
-    batch.dosage!.term = ""; batch.tirage!.glassRating_bar = null; batch.baseWine!.totalSO2_mgL = null; batch.materials!.corks = {};
-  }],
-  ["a small bottle", (batch) => { batch.batch!.bottle_mL = 200; batch.disgorging!.filled_mL = null; }],
-  ["a term that is not permitted", (batch) => { batch.dosage!.term = "brut nature"; }],
-  ["too strong a wine", (batch) => { batch.baseWine!.alcohol_vol = 13; }],
+  [
+    "OIV rules",
+    (batch) => {
+      batch.batch!.rules = "OIV";
+    },
+  ],
+  [
+    "no room left in the neck",
+    (batch) => {
+      batch.disgorging!.filled_mL = 740;
+      batch.disgorging!.lost_mL = 0;
+      batch.batch!.bottle_mL = 700;
+    },
+  ],
+  [
+    "liqueur that does not fit",
+    (batch) => {
+      batch.disgorging!.lost_mL = 5;
+    },
+  ],
+  [
+    "no sweetness term, no rating, no SO2, prices missing",
+    (batch) => {
+      batch.dosage!.term = "";
+      batch.tirage!.glassRating_bar = null;
+      batch.baseWine!.totalSO2_mgL = null;
+      batch.materials!.corks = {};
+    },
+  ],
+  [
+    "a small bottle",
+    (batch) => {
+      batch.batch!.bottle_mL = 200;
+      batch.disgorging!.filled_mL = null;
+    },
+  ],
+  [
+    "a term that is not permitted",
+    (batch) => {
+      batch.dosage!.term = "brut nature";
+    },
+  ],
+  [
+    "too strong a wine",
+    (batch) => {
+      batch.baseWine!.alcohol_vol = 13;
+    },
+  ],
 ];
 
 describe("every calculated cell equals the calculation module's plan", () => {
@@ -100,15 +149,18 @@ test("what is read back is what was written", async () => {
   const filled = (cells: SheetData["cells"]) =>
     cells
       .filter(({ value, formula, style }) => value !== null || formula !== undefined || style === "input")
-      .map(({ row, column, value, formula, style, format }) =>
-        `${row},${column} ${style} ${format ?? ""} ${formula ?? ""} ${typeof value === "number" ? value.toPrecision(9) : JSON.stringify(value)}`,
+      .map(
+        ({ row, column, value, formula, style, format }) =>
+          `${row},${column} ${style} ${format ?? ""} ${formula ?? ""} ${typeof value === "number" ? value.toPrecision(9) : JSON.stringify(value)}`,
       )
       .sort();
   expect(filled(back.cells)).toEqual(filled(sheet.cells));
-  expect(new Set(back.names.map((name) => JSON.stringify(name)))).toEqual(new Set(sheet.names.map((name) => JSON.stringify(name))));
+  expect(new Set(back.names.map((name) => JSON.stringify(name)))).toEqual(
+    new Set(sheet.names.map((name) => JSON.stringify(name))),
+  );
   expect(back.merges).toEqual(sheet.merges);
   expect(back.frozenRows).toBe(sheet.frozenRows);
-  expect(back.pageBreaks).toEqual(sheet.pageBreaks);
+  expect([back.gridlines, back.pagesTall]).toEqual([sheet.gridlines, sheet.pagesTall]);
   expect([...back.rowHeights.keys()]).toEqual([...sheet.rowHeights.keys()]);
   for (const [row, points] of sheet.rowHeights) expect(back.rowHeights.get(row)).toBeCloseTo(points, 6);
 });
@@ -117,6 +169,13 @@ test("a name that is taken is refused and nothing is added", async () => {
   const inputs = sampleInputs("oxlip-hill-brut.json");
   const sheet = planSheet(inputs, planBatch(inputs), []);
   const before = await host.sheetNames();
-  await expect(host.write({ sheets: [{ ...sheet, name: "Fresh" }, { ...sheet, name: before[0]!.toUpperCase() }] })).rejects.toThrow(/already a sheet named/);
+  await expect(
+    host.write({
+      sheets: [
+        { ...sheet, name: "Fresh" },
+        { ...sheet, name: before[0]!.toUpperCase() },
+      ],
+    }),
+  ).rejects.toThrow(/already a sheet named/);
   expect(await host.sheetNames()).toEqual(before);
 });

@@ -19,7 +19,8 @@ const emptySheet: SheetData = {
   frozenRows: 0,
   names: [],
   validations: [],
-  pageBreaks: [],
+  gridlines: false,
+  pagesTall: 2,
 };
 
 const prompt = { title: "Volume", message: "In hectolitres, 0.1 to 5000.", allowBlank: false };
@@ -73,7 +74,8 @@ const brut: SheetData = {
     { ...prompt, row: 6, column: 1, kind: "textLength", max: 40, allowBlank: true },
     { ...prompt, row: 7, column: 1, kind: "whole", min: 1, max: 9 },
   ],
-  pageBreaks: [9],
+  gridlines: false,
+  pagesTall: 2,
 };
 const portable = sheetWith([{ row: 0, column: 0, value: 2, formula: "1+1", style: "result" }]);
 const book = { sheets: [brut, emptySheet, { ...portable, names: [{ name: "base_hL", row: 0, column: 0 }] }] };
@@ -138,11 +140,10 @@ describe("read back", () => {
     expect(styles.map(([, style]) => style)).toEqual(Array(4).fill(styles[0]?.[1]));
   });
 
-  test("frozen rows, A4 one page wide, page break after the tenth row", () => {
+  test("frozen rows, A4 one page wide and two tall, no gridlines", () => {
     const xml = part(file, "xl/worksheets/sheet1.xml");
     expect(xml).toContain('<pane ySplit="2" topLeftCell="A3" state="frozen"');
-    expect(xml).toContain('<pageSetup paperSize="9" orientation="portrait" fitToWidth="1" fitToHeight="0"/>');
-    expect(xml).toContain('<brk id="10" max="16383" man="1"/>');
+    expect(xml).toContain('<pageSetup paperSize="9" orientation="portrait" fitToWidth="1" fitToHeight="2"/>');
   });
 });
 

@@ -28,5 +28,7 @@ test("sweetness terms at 12 g/L", () => {
 });
 
 test("31 May 2024 and nine months on the lees end on the last day of February", () => {
-  expect(ageingEarliest(serialFromDate(2024, 5, 31), "EU traditional method")).toBe(serialFromDate(2025, 2, 28));
+  expect(ageingEarliest(serialFromDate(2024, 5, 31), "EU traditional method")).toBe(
+    serialFromDate(2025, 2, 28),
+  );
 });

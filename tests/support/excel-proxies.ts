@@ -1,6 +1,6 @@
 /**
- * The genuine Excel proxies of the package @microsoft/office-js without Excel: what they would send to Excel goes
- * to a stand-in workbook, which keeps sheets as Excel does and records everything else.
+ * The genuine Excel proxies of the package @microsoft/office-js without Excel: what they would send goes to a
+ * stand-in workbook, which keeps sheets as Excel does and records everything else.
  */
 import { readFileSync } from "node:fs";
 import { createContext, runInContext } from "node:vm";
@@ -119,6 +119,8 @@ export function standInWorkbook(options: StandInOptions = {}): StandIn {
   return workbook;
 }
 
+// a rejection, not a throw, as from a real host
+// eslint-disable-next-line @typescript-eslint/require-await
 async function execute(workbook: StandIn, message: RequestMessage, options: StandInOptions) {
   const number = workbook.roundTrips.length + 1;
   const operations: Operation[] = [];

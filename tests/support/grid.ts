@@ -19,7 +19,7 @@ export interface HeadlessGrid {
 export async function headlessGrid(workbook: Partial<IWorkbookData> = {}): Promise<HeadlessGrid> {
   const { metadata, implementations } = await allFunctions();
   const preset = UniverSheetsNodeCorePreset({ formula: engineFunctions(metadata, implementations) });
-  const univer = new Univer({ locale: "enUS" as never, locales: { enUS: {} } as never });
+  const univer = new Univer({ locale: "enUS" as never, locales: { enUS: {} } });
   for (const plugin of preset.plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
@@ -28,15 +28,16 @@ export async function headlessGrid(workbook: Partial<IWorkbookData> = {}): Promi
   api.createWorkbook({ id: "season", name: "Season", ...workbook });
   return {
     api,
-    settled: () => new Promise((resolve, reject) => {
-      const overdue = setTimeout(() => reject(new Error("the grid did not finish calculating")), 20_000);
-      const ended = api.getFormula().calculationEnd(() => {
-        clearTimeout(overdue);
-        ended.dispose();
-        // the results are applied to the cells right after
-        setTimeout(resolve, 50);
-      });
-    }),
+    settled: () =>
+      new Promise((resolve, reject) => {
+        const overdue = setTimeout(() => reject(new Error("the grid did not finish calculating")), 20_000);
+        const ended = api.getFormula().calculationEnd(() => {
+          clearTimeout(overdue);
+          ended.dispose();
+          // the results are applied to the cells right after
+          setTimeout(resolve, 50);
+        });
+      }),
     dispose: () => univer.dispose(),
   };
 }

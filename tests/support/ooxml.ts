@@ -26,7 +26,7 @@ export function schemaProblems(xml: string, schemaPath: string): Promise<string[
     const script = join(root, "tests/support/validate-xml.mjs");
     const options = { cwd: root, maxBuffer: 2 ** 26 };
     const validator = execFile(process.execPath, [script, schemaPath], options, (error, out) =>
-      error ? fail(error) : done(JSON.parse(out) as string[]),
+      error ? fail(new Error(error.message, { cause: error })) : done(JSON.parse(out) as string[]),
     );
     // a validator that ends early closes the pipe; its own error says why
     validator.stdin?.on("error", () => undefined);

@@ -3,7 +3,8 @@
  */
 import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
-import { parseBatchInputs, type BatchInputs } from "../../src/cellar/batch/inputs";
+import { parseBatchInputs } from "../../src/cellar/batch/inputs";
+import type { BatchInputs } from "../../src/cellar/batch/fields";
 
 const FOLDER = path.resolve(__dirname, "../../sample-workbooks");
 

@@ -2,7 +2,7 @@
  * Refusals inside a plan.
  */
 import { Refusal } from "../refusal";
-import type { Problem } from "./inputs";
+import type { Problem } from "./problem";
 
 /** A batch that cannot be planned, with the fields to mend. */
 export class UnplannableBatch extends Error {

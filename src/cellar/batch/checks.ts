@@ -4,7 +4,7 @@
 import { legalLimits, practiceLimits } from "../rules/limits";
 import { BETWEEN_CLASSES, classLowBar, pressureClasses } from "../rules/pressure-classes";
 import type { Designation } from "../rules/designations";
-import type { BatchInputs } from "./inputs";
+import type { BatchInputs } from "./fields";
 import type { CostPlan } from "./plan-costs";
 import { NO_TERM, type DosagePlan } from "./plan-dosage";
 import type { TiragePlan } from "./plan-tirage";
@@ -23,8 +23,24 @@ export interface Check {
 }
 
 export const CHECK_KEYS = [
-  "dryness", "baseAlcohol", "totalSo2", "tirageRise", "alcoholAfter", "hottest", "pressureClass", "leesMonths", "totalMonths",
-  "neckBath", "room", "stock", "dosageRise", "term", "termMargin", "labelAlcohol", "bottleSize", "prices",
+  "dryness",
+  "baseAlcohol",
+  "totalSo2",
+  "tirageRise",
+  "alcoholAfter",
+  "hottest",
+  "pressureClass",
+  "leesMonths",
+  "totalMonths",
+  "neckBath",
+  "room",
+  "stock",
+  "dosageRise",
+  "term",
+  "termMargin",
+  "labelAlcohol",
+  "bottleSize",
+  "prices",
 ] as const;
 export type CheckKey = (typeof CHECK_KEYS)[number];
 
@@ -35,10 +51,18 @@ const atMost = (value: number, limit: number | null | undefined, beyond: Beyond)
   limit: limit ?? null,
   verdict: limit === null || limit === undefined || value <= limit ? "fine" : beyond,
 });
-const atLeast = (value: number, limit: number, beyond: Beyond): Check => ({ value, limit, verdict: value >= limit ? "fine" : beyond });
+const atLeast = (value: number, limit: number, beyond: Beyond): Check => ({
+  value,
+  limit,
+  verdict: value >= limit ? "fine" : beyond,
+});
 
 export function checkBatch(
-  inputs: BatchInputs, designation: Designation, tirage: TiragePlan, dosage: DosagePlan, costs: CostPlan,
+  inputs: BatchInputs,
+  designation: Designation,
+  tirage: TiragePlan,
+  dosage: DosagePlan,
+  costs: CostPlan,
 ): Record<CheckKey, Check> {
   const { batch, baseWine, lees, disgorging } = inputs;
   const law = legalLimits[batch.rules];
@@ -60,7 +84,10 @@ export function checkBatch(
     leesMonths: atLeast(lees.lees_months, designation.leesMonths, "stop"),
     totalMonths: atLeast(lees.lees_months + lees.rest_months, designation.totalMonths, "stop"),
     neckBath: atMost(disgorging.neckBath_C, dosage.freezingPointC, "stop"),
-    room: dosage.spaceMl === null ? { value: dosage.eachMl, limit: NO_ROOM, verdict: "stop" } : atMost(dosage.eachMl, dosage.spaceMl, "stop"),
+    room:
+      dosage.spaceMl === null
+        ? { value: dosage.eachMl, limit: NO_ROOM, verdict: "stop" }
+        : atMost(dosage.eachMl, dosage.spaceMl, "stop"),
     stock: atMost(dosage.bottlesFinished, dosage.stockBottles, "stop"),
     dosageRise: atMost(dosage.alcoholRiseVol, law.dosageRiseVol?.value, "stop"),
     term: termCheck(dosage),
@@ -75,23 +102,44 @@ export function checkBatch(
 }
 
 function glassCheck(highBar: number, ratingBar: number | null): Check {
-  return ratingBar === null ? { value: highBar, limit: null, verdict: "look again" } : atMost(highBar, ratingBar, "stop");
+  return ratingBar === null
+    ? { value: highBar, limit: null, verdict: "look again" }
+    : atMost(highBar, ratingBar, "stop");
 }
 
-function classCheck({ pressureAt20, pressureClass }: DosagePlan, { bottle_mL, rules }: BatchInputs["batch"]): Check {
-  return atLeast(pressureAt20, classLowBar(pressureClasses[rules][0]!, bottle_mL), pressureClass === BETWEEN_CLASSES ? "stop" : "look again");
+function classCheck(
+  { pressureAt20, pressureClass }: DosagePlan,
+  { bottle_mL, rules }: BatchInputs["batch"],
+): Check {
+  return atLeast(
+    pressureAt20,
+    classLowBar(pressureClasses[rules][0]!, bottle_mL),
+    pressureClass === BETWEEN_CLASSES ? "stop" : "look again",
+  );
 }
 
-const VERDICT_OF_TERM = { permitted: "fine", "within tolerance": "look again", "not permitted": "stop" } as const;
+const VERDICT_OF_TERM = {
+  permitted: "fine",
+  "within tolerance": "look again",
+  "not permitted": "stop",
+} as const;
 
 function termCheck({ termVerdict }: DosagePlan): Check {
-  return { value: termVerdict ?? NO_TERM, limit: null, verdict: termVerdict === null ? "look again" : VERDICT_OF_TERM[termVerdict] };
+  return {
+    value: termVerdict ?? NO_TERM,
+    limit: null,
+    verdict: termVerdict === null ? "look again" : VERDICT_OF_TERM[termVerdict],
+  };
 }
 
 function sizeCheck({ bottle_mL, rules }: BatchInputs["batch"]): Check {
   const sizes = legalLimits[rules].bottleSizes;
   const regulated = sizes !== undefined && bottle_mL >= sizes.spanMl[0] && bottle_mL <= sizes.spanMl[1];
-  return { value: bottle_mL, limit: null, verdict: regulated && !sizes.allowedMl.includes(bottle_mL) ? "stop" : "fine" };
+  return {
+    value: bottle_mL,
+    limit: null,
+    verdict: regulated && !sizes.allowedMl.includes(bottle_mL) ? "stop" : "fine",
+  };
 }
 
 export function worstVerdict(checks: Record<CheckKey, Check>): Verdict {

@@ -56,17 +56,30 @@ interface More {
   readonly unit?: string;
 }
 
-export function number(label: string, domain: Domain, { note = "", unit = domain.unit, ...blank }: More & { blank?: number } = {}): NumberField {
+export function number(
+  label: string,
+  domain: Domain,
+  { note = "", unit = domain.unit, ...blank }: More & { blank?: number } = {},
+): NumberField {
   return { kind: "number", label, domain, unit, note, ...blank };
 }
-export function optional(label: string, domain: Domain, { note = "", unit = domain.unit }: More = {}): OptionalField {
+export function optional(
+  label: string,
+  domain: Domain,
+  { note = "", unit = domain.unit }: More = {},
+): OptionalField {
   return { kind: "optional", label, domain, unit, note };
 }
-export function text(label: string, { note = "", maxLength, ...blank }: More & { maxLength: number; blank?: string }): TextField {
+export function text(
+  label: string,
+  { note = "", maxLength, ...blank }: More & { maxLength: number; blank?: string },
+): TextField {
   return { kind: "text", label, maxLength, note, ...blank };
 }
 export function choice<Option extends string>(
-  label: string, options: readonly Option[], { blank, note = "" }: More & { blank: Option },
+  label: string,
+  options: readonly Option[],
+  { blank, note = "" }: More & { blank: Option },
 ): ChoiceField<Option> {
   return { kind: "choice", label, options, blank, note };
 }
@@ -106,6 +119,8 @@ export interface PlacedField {
 export function placedFields(tree: FieldTree, parents: readonly string[] = []): PlacedField[] {
   return Object.entries(tree).flatMap(([key, node]) => {
     const path = [...parents, key];
-    return isField(node) ? [{ path, dotted: path.join("."), name: path.join("_"), field: node }] : placedFields(node, path);
+    return isField(node)
+      ? [{ path, dotted: path.join("."), name: path.join("_"), field: node }]
+      : placedFields(node, path);
   });
 }

@@ -8,7 +8,7 @@ import { RULE_SETS } from "../rules/source";
 import { LANGUAGES } from "../rules/sweetness-bands";
 import { materialFields } from "./materials";
 import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD } from "../constants";
-import { choice, date, number, optional, text } from "./field-kinds";
+import { choice, date, number, optional, text, type Values } from "./field-kinds";
 
 /** A saturated sucrose solution holds some 890 g/L at 20 °C (memory), so no liqueur is stronger. */
 const liqueurStrength: Domain = { ...domains.strengthGL, what: "strength of the liqueur", max: 900 };
@@ -19,41 +19,73 @@ export const fields = {
   batch: {
     name: text("Name of the batch", { maxLength: 60 }),
     lot: text("Lot", { maxLength: 60, blank: "" }),
-    designation: choice("Designation", designations.map((each) => each.name), { blank: "EU traditional method", note: "whose ageing minima apply" }),
+    designation: choice(
+      "Designation",
+      designations.map((each) => each.name),
+      { blank: "EU traditional method", note: "whose ageing minima apply" },
+    ),
     rules: choice("Rules", RULE_SETS, { blank: "EU", note: "whose sweetness terms and limits apply" }),
     language: choice("Language of the label", LANGUAGES, { blank: "en" }),
     bottle_mL: number("Bottle size", domains.bottleMl, { blank: DEFAULT_BOTTLE_ML }),
     bottlesPerCase: number("Bottles per case", domains.bottlesPerCase, { blank: 6 }),
     tirageDate: date("Tirage date"),
-    currency: text("Currency", { maxLength: 8, blank: "EUR", note: "a word for the money columns; nothing is converted" }),
+    currency: text("Currency", {
+      maxLength: 8,
+      blank: "EUR",
+      note: "a word for the money columns; nothing is converted",
+    }),
   },
   baseWine: {
     volume_hL: number("Base wine", domains.volumeHl),
     alcohol_vol: number("Alcohol", domains.baseAlcoholVol),
-    sugar_gL: number("Glucose + fructose", domains.wineSugarGL, { note: "g/L as analysed; is it really dry?" }),
+    sugar_gL: number("Glucose + fructose", domains.wineSugarGL, {
+      note: "g/L as analysed; is it really dry?",
+    }),
     dissolvedCO2_gL: number("Dissolved CO2", domains.dissolvedCo2GL, { blank: 0 }),
     totalSO2_mgL: optional("Total SO2", domains.sulfurDioxideMgL),
-    acidity_gL: optional("Total acidity, as tartaric acid", domains.acidityGL, { note: "for the energy on the label" }),
+    acidity_gL: optional("Total acidity, as tartaric acid", domains.acidityGL, {
+      note: "for the energy on the label",
+    }),
     dryness: text("Note on dryness", { maxLength: 200, blank: "" }),
   },
   tirage: {
     goal: choice("Set the tirage by", ["pressure", "dose"] as const, { blank: "pressure" }),
     pressure_bar: optional("Excess pressure wanted", domains.pressureBar, { note: "by pressure only" }),
-    pressureAt_C: optional("… at the temperature of", domains.temperatureC, { note: "a pressure means nothing without its temperature" }),
-    dose_gL: optional("Dose wanted", domains.doseGL, { note: "by dose only; fermentable sugar in the filled bottle" }),
+    pressureAt_C: optional("… at the temperature of", domains.temperatureC, {
+      note: "a pressure means nothing without its temperature",
+    }),
+    dose_gL: optional("Dose wanted", domains.doseGL, {
+      note: "by dose only; fermentable sugar in the filled bottle",
+    }),
     sugarForm: choice("Sugar comes as", ["dry sugar", "liqueur"] as const, { blank: "dry sugar" }),
-    liqueur_gL: optional("Strength of the tirage liqueur", liqueurStrength, { note: "as sucrose; liqueur only" }),
-    yield: number("CO2 yield", domains.yieldShare, { blank: DEFAULT_YIELD, note: "share of the full CO2 really obtained (memory)" }),
-    headspace_pct: number("Headspace under the cap", domains.headspacePct, { blank: DEFAULT_HEADSPACE_PCT, note: "25 mL over 750 mL" }),
+    liqueur_gL: optional("Strength of the tirage liqueur", liqueurStrength, {
+      note: "as sucrose; liqueur only",
+    }),
+    yield: number("CO2 yield", domains.yieldShare, {
+      blank: DEFAULT_YIELD,
+      note: "share of the full CO2 really obtained (memory)",
+    }),
+    headspace_pct: number("Headspace under the cap", domains.headspacePct, {
+      blank: DEFAULT_HEADSPACE_PCT,
+      note: "25 mL over 750 mL",
+    }),
     yeast_gHL: optional("Dry yeast", domains.rateGHl, { note: "supplier's sheet" }),
-    starterTarget_Mcells_mL: optional("Live cells wanted in the wine", domains.millionCells, { note: "1 to 3 million/mL is usual" }),
-    starter_Mcells_mL: optional("Live cells in the starter", domains.millionCells, { note: "blank: no starter volume is counted" }),
+    starterTarget_Mcells_mL: optional("Live cells wanted in the wine", domains.millionCells, {
+      note: "1 to 3 million/mL is usual",
+    }),
+    starter_Mcells_mL: optional("Live cells in the starter", domains.millionCells, {
+      note: "blank: no starter volume is counted",
+    }),
     nutrient_gHL: optional("Nutrient", domains.rateGHl, { note: "supplier's sheet" }),
     riddlingAid_gHL: optional("Riddling aid", domains.rateGHl, { note: "supplier's sheet" }),
     loss_pct: number("Wine lost at filling", share("loss"), { blank: 0 }),
     cellar_C: number("Cellar temperature", domains.temperatureC, { blank: 12 }),
-    hottest_C: number("Hottest temperature in storage", domains.temperatureC, { note: "the worst day until release" }),
-    glassRating_bar: optional("Glass maker's rating of the bottle", domains.bottleRatingBar, { note: "from the maker's own sheet; blank is never fine" }),
+    hottest_C: number("Hottest temperature in storage", domains.temperatureC, {
+      note: "the worst day until release",
+    }),
+    glassRating_bar: optional("Glass maker's rating of the bottle", domains.bottleRatingBar, {
+      note: "from the maker's own sheet; blank is never fine",
+    }),
   },
   lees: {
     lees_months: number("On the lees", domains.wholeMonths, { note: "tirage to disgorging" }),
@@ -62,16 +94,34 @@ export const fields = {
   disgorging: {
     filled_mL: optional("Filled at tirage", domains.partOfBottleMl, { note: "blank: the bottle size" }),
     lost_mL: number("Wine lost at disgorging", domains.partOfBottleMl),
-    pressureLost_bar: number("Pressure lost at disgorging", { ...domains.pressureBar, min: 0, what: "pressure lost" }, { blank: 1, note: "at 20 °C; about 1 bar is usual" }),
+    pressureLost_bar: number(
+      "Pressure lost at disgorging",
+      { ...domains.pressureBar, min: 0, what: "pressure lost" },
+      { blank: 1, note: "at 20 °C; about 1 bar is usual" },
+    ),
     neckBath_C: number("Neck bath", domains.neckBathC, { blank: -25 }),
   },
   dosage: {
-    kind: choice("Dosage", ["sugar in wine", "concentrate", "sweet reserve wine", "none"] as const, { blank: "sugar in wine" }),
-    residual_gL: number("Sugar left after the second fermentation", domains.wineSugarGL, { blank: 0, note: "glucose + fructose" }),
-    target_gL: optional("Sweetness wanted", domains.wineSugarGL, { note: "glucose + fructose, as it will be analysed" }),
-    strength_gL: optional("Strength of the liqueur", liqueurStrength, { note: "sugar in wine: as weighed sucrose; others: glucose + fructose" }),
-    liqueur_vol: optional("Alcohol of the liqueur or its wine", domains.alcoholVol, { note: "sugar in wine: of the wine it is dissolved in" }),
-    carrier_gL: number("Sugar of the wine used for it", domains.wineSugarGL, { blank: 0, note: "sugar in wine only; glucose + fructose" }),
+    kind: choice("Dosage", ["sugar in wine", "concentrate", "sweet reserve wine", "none"] as const, {
+      blank: "sugar in wine",
+    }),
+    residual_gL: number("Sugar left after the second fermentation", domains.wineSugarGL, {
+      blank: 0,
+      note: "glucose + fructose",
+    }),
+    target_gL: optional("Sweetness wanted", domains.wineSugarGL, {
+      note: "glucose + fructose, as it will be analysed",
+    }),
+    strength_gL: optional("Strength of the liqueur", liqueurStrength, {
+      note: "sugar in wine: as weighed sucrose; others: glucose + fructose",
+    }),
+    liqueur_vol: optional("Alcohol of the liqueur or its wine", domains.alcoholVol, {
+      note: "sugar in wine: of the wine it is dissolved in",
+    }),
+    carrier_gL: number("Sugar of the wine used for it", domains.wineSugarGL, {
+      blank: 0,
+      note: "sugar in wine only; glucose + fructose",
+    }),
     stock_L: optional("Stock of the liqueur", domains.volumeL, { note: "blank: as much as needed" }),
     reserve_pct: number("Reserve to prepare", { ...domains.percentBelow100, what: "reserve" }, { blank: 5 }),
     term: text("Sweetness term wanted", { maxLength: 40, blank: "" }),
@@ -91,6 +141,8 @@ export const fields = {
     breakage_pct: number("Breakage", share("breakage"), { blank: 1, note: "of the bottles filled" }),
   },
 } as const;
+
+export type BatchInputs = Values<typeof fields>;
 
 export const sectionTitles: Readonly<Record<keyof typeof fields, string>> = {
   batch: "Batch",

@@ -4,22 +4,11 @@
  */
 import * as z from "zod/mini";
 import { serialFromIso } from "../ageing";
-import { isWithin } from "../domains";
-import { wordGiven } from "../refusal";
-import { allowedText, isField, placedFields, type Field, type FieldTree, type Values } from "./field-kinds";
-import { fields } from "./fields";
+import { domains, isWithin } from "../domains";
+import { allowedText, isField, placedFields, type Field, type FieldTree } from "./field-kinds";
 import { crossChecks } from "./cross-checks";
-
-export type BatchInputs = Values<typeof fields>;
-
-/** One thing wrong with an input: where, what was given, what is allowed. */
-export interface Problem {
-  readonly field: string;
-  readonly given: unknown;
-  readonly remedy: string;
-}
-
-export const problemSentence = ({ field, given, remedy }: Problem) => `${field} is ${wordGiven(given)}; ${remedy}`;
+import { fields, type BatchInputs } from "./fields";
+import type { Problem } from "./problem";
 
 // zod would compile its schemas with eval; a page with a strict content policy may not.
 z.config({ jitless: true });
@@ -31,17 +20,19 @@ function fieldSchema(field: Field): z.ZodMiniType {
     case "optional":
       return z.nullable(z.number().check(z.refine((value) => isWithin(field.domain, value))));
     case "text":
-      return z.string().check(z.maxLength(field.maxLength));
+      return z.string().check(z.minLength(field.blank === undefined ? 1 : 0), z.maxLength(field.maxLength));
     case "choice":
       return z.enum(field.options as [string, ...string[]]);
     case "date":
-      return z.string().check(z.refine((value) => serialFromIso(value) !== undefined));
+      return z.string().check(z.refine((value) => isWithin(domains.dateSerial, serialFromIso(value) ?? NaN)));
   }
 }
 
 function treeSchema(node: Field | FieldTree): z.ZodMiniType {
   if (isField(node)) return fieldSchema(node);
-  return z.strictObject(Object.fromEntries(Object.entries(node).map(([key, child]) => [key, treeSchema(child)])));
+  return z.strictObject(
+    Object.fromEntries(Object.entries(node).map(([key, child]) => [key, treeSchema(child)])),
+  );
 }
 
 const schema = treeSchema(fields);
@@ -59,7 +50,9 @@ function withBlanksFilled(node: Field | FieldTree, given: unknown): unknown {
   }
   const record = given ?? {};
   if (!isRecord(record)) return given;
-  const filled = Object.entries(node).map(([key, child]) => [key, withBlanksFilled(child, record[key])] as const);
+  const filled = Object.entries(node).map(
+    ([key, child]) => [key, withBlanksFilled(child, record[key])] as const,
+  );
   const unknown = Object.entries(record).filter(([key]) => !Object.hasOwn(node, key));
   return Object.fromEntries([...filled, ...unknown]);
 }
@@ -67,7 +60,10 @@ function withBlanksFilled(node: Field | FieldTree, given: unknown): unknown {
 const fieldAt = new Map(placedFields(fields).map((each) => [each.dotted, each.field]));
 
 function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[String(key)] : undefined), root);
+  return path.reduce<unknown>(
+    (value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[String(key)] : undefined),
+    root,
+  );
 }
 
 function problemsOf(issue: z.core.$ZodIssue, given: unknown): Problem[] {
@@ -91,7 +87,8 @@ export type ParsedInputs =
 /** Validated inputs, or every problem with its field, what was given and what is allowed. */
 export function parseBatchInputs(given: unknown): ParsedInputs {
   const parsed = z.safeParse(schema, withBlanksFilled(fields, given));
-  if (!parsed.success) return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, given)) };
+  if (!parsed.success)
+    return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, given)) };
   const inputs = parsed.data as BatchInputs;
   const problems = crossChecks(inputs);
   return problems.length > 0 ? { ok: false, problems } : { ok: true, inputs };

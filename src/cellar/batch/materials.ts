@@ -11,7 +11,11 @@ export interface Material {
   readonly phase: "tirage" | "finishing";
 }
 
-const material = (label: string, unit: string, phase: Material["phase"]): Material => ({ label, unit, phase });
+const material = (label: string, unit: string, phase: Material["phase"]): Material => ({
+  label,
+  unit,
+  phase,
+});
 
 export const materials = {
   tirageSugar: material("Sugar for the tirage", "kg", "tirage"),
@@ -46,7 +50,9 @@ type OrderFields = {
 const order = (label: string, unit: string): OrderFields => ({
   spare_pct: number(`${label}: spare`, domains.percent, { blank: 0 }),
   pack: number(`${label}: pack size`, { ...domains.packSize, unit }, { blank: 1 }),
-  price: optional(`${label}: price`, domains.money, { unit: `for 1 ${unit === "pieces" ? "piece" : unit}`.trimEnd() }),
+  price: optional(`${label}: price`, domains.money, {
+    unit: `for 1 ${unit === "pieces" ? "piece" : unit}`.trimEnd(),
+  }),
 });
 
 const other = {
@@ -56,10 +62,9 @@ const other = {
 };
 
 export const materialFields = {
-  ...(Object.fromEntries(materialKeys.map((key) => [key, order(materials[key].label, materials[key].unit)])) as Record<
-    MaterialKey,
-    OrderFields
-  >),
+  ...(Object.fromEntries(
+    materialKeys.map((key) => [key, order(materials[key].label, materials[key].unit)]),
+  ) as Record<MaterialKey, OrderFields>),
   other1: other,
   other2: other,
 };

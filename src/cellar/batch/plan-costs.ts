@@ -5,7 +5,7 @@ import { costPerBottle, holdingCost, packsToOrder } from "../costing";
 import { LITRES_PER_HL } from "../units";
 import { wholeUp } from "../whole";
 import { required } from "./attempt";
-import type { BatchInputs } from "./inputs";
+import type { BatchInputs } from "./fields";
 import { OTHER_KEYS, materialKeys, materials, type MaterialKey, type OtherKey } from "./materials";
 import type { DosagePlan } from "./plan-dosage";
 import type { TiragePlan } from "./plan-tirage";
@@ -38,7 +38,11 @@ export interface CostPlan {
   readonly perCase: number;
 }
 
-function materialNeeds({ batch, baseWine, tirage: given, dosage: wanted }: BatchInputs, tirage: TiragePlan, dosage: DosagePlan) {
+function materialNeeds(
+  { batch, baseWine, tirage: given, dosage: wanted }: BatchInputs,
+  tirage: TiragePlan,
+  dosage: DosagePlan,
+) {
   const byRate = (rateGHl: number | null) => ((rateGHl ?? 0) * baseWine.volume_hL) / G_PER_KG;
   const finished = dosage.bottlesFinished;
   return {
@@ -61,7 +65,11 @@ function materialNeeds({ batch, baseWine, tirage: given, dosage: wanted }: Batch
 
 export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: DosagePlan): CostPlan {
   const { batch, baseWine, lees, costs, materials: orders } = inputs;
-  const needs = { ...materialNeeds(inputs, tirage, dosage), other1: orders.other1.need, other2: orders.other2.need };
+  const needs = {
+    ...materialNeeds(inputs, tirage, dosage),
+    other1: orders.other1.need,
+    other2: orders.other2.need,
+  };
   const keys = [...materialKeys, ...OTHER_KEYS];
 
   const lines = Object.fromEntries(
@@ -72,7 +80,9 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
     }),
   ) as CostPlan["lines"];
   const sumOf = (phase: "tirage" | "finishing") =>
-    materialKeys.filter((key) => materials[key].phase === phase).reduce((sum, key) => sum + lines[key].cost, 0);
+    materialKeys
+      .filter((key) => materials[key].phase === phase)
+      .reduce((sum, key) => sum + lines[key].cost, 0);
 
   const labour = (hours: number) => hours * (costs.labour_perHour ?? 0);
   const tirageLabour = labour(costs.tirage_hours);
@@ -89,10 +99,19 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
     holdingCost(baseWineCost + tirageMaterials + tirageLabour, allMonths, costs.interest_pct) +
     holdingCost(finishingMaterials + riddlingLabour + disgorgingLabour, lees.rest_months, costs.interest_pct);
   const total =
-    baseWineCost + tirageMaterials + finishingMaterials + tirageLabour + riddlingLabour + disgorgingLabour + finishingLabour +
-    duty + storage + moneyTiedUp;
+    baseWineCost +
+    tirageMaterials +
+    finishingMaterials +
+    tirageLabour +
+    riddlingLabour +
+    disgorgingLabour +
+    finishingLabour +
+    duty +
+    storage +
+    moneyTiedUp;
   const perBottle = required("costs.breakage_pct", costs.breakage_pct, () => {
-    if (dosage.bottlesFinished === 0) throw unanswerable("breakage_pct", costs.breakage_pct, "no bottle is left to sell; give less");
+    if (dosage.bottlesFinished === 0)
+      throw unanswerable("breakage_pct", costs.breakage_pct, "no bottle is left to sell; give less");
     return costPerBottle(total, dosage.bottlesFinished, 0);
   });
   return {

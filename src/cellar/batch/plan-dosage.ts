@@ -6,11 +6,25 @@ import { batchLiqueurL, bottlesFromStock, dosageMl, dosedAlcoholVol, dosedSugarG
 import { energyPer100Ml, labelAlcoholVol } from "../label";
 import { pressureClass } from "../rules/pressure-classes";
 import { liqueurRecipe } from "../sugar";
-import { bandOfTerm, permittedTerms, sweetnessMarginGL, sweetnessVerdict, type SweetnessVerdict } from "../sweetness";
-import { excessBar, invertGL, invertToSucrose, sucroseGL, sucroseToInvert, type ExcessBar, type InvertGL } from "../units";
+import {
+  bandOfTerm,
+  permittedTerms,
+  sweetnessMarginGL,
+  sweetnessVerdict,
+  type SweetnessVerdict,
+} from "../sweetness";
+import {
+  excessBar,
+  invertGL,
+  invertToSucrose,
+  sucroseGL,
+  sucroseToInvert,
+  type ExcessBar,
+  type InvertGL,
+} from "../units";
 import { wholeDown } from "../whole";
 import { orNull, required } from "./attempt";
-import type { BatchInputs } from "./inputs";
+import type { BatchInputs } from "./fields";
 import type { TiragePlan } from "./plan-tirage";
 
 /** What stands in place of a verdict or margin where no sweetness term was chosen. */
@@ -59,22 +73,33 @@ export function planDosage(inputs: BatchInputs, tirage: TiragePlan): DosagePlan 
   const strength = dosage.strength_gL ?? 0;
   const carrier = invertToSucrose(invertGL(dosage.carrier_gL));
   const recipeFor = (litres: number) =>
-    required("dosage.strength_gL", dosage.strength_gL, () => liqueurRecipe(litres, sucroseGL(strength), carrier));
+    required("dosage.strength_gL", dosage.strength_gL, () =>
+      liqueurRecipe(litres, sucroseGL(strength), carrier),
+    );
 
   const liqueurGL = fromSugar ? sucroseToInvert(sucroseGL(strength)) : invertGL(dosed ? strength : 0);
+  const tooDry = dosed && dosage.target_gL! < residual;
+  const [doseField, doseGiven] = tooDry
+    ? (["dosage.target_gL", dosage.target_gL] as const)
+    : (["dosage.strength_gL", dosage.strength_gL] as const);
   const eachMl = dosed
-    ? required("dosage.target_gL", dosage.target_gL, () => dosageMl(batch.bottle_mL, residual, dosage.target_gL!, liqueurGL))
+    ? required(doseField, doseGiven, () =>
+        dosageMl(batch.bottle_mL, residual, dosage.target_gL!, liqueurGL),
+      )
     : 0;
   const liqueurVol = dosed ? dosage.liqueur_vol! * (fromSugar ? recipeFor(1).carrierL : 1) : 0;
   const batchL = batchLiqueurL(bottlesFinished, eachMl, dosage.reserve_pct);
   const recipe = fromSugar ? recipeFor(batchL) : { sugarKg: 0, carrierL: 0 };
 
   const sugarGL = invertGL(dosed ? dosedSugarGL(batch.bottle_mL, residual, eachMl, liqueurGL) : residual);
-  const alcoholVol = dosed ? dosedAlcoholVol(batch.bottle_mL, tirage.alcoholAfterVol, eachMl, liqueurVol) : tirage.alcoholAfterVol;
+  const alcoholVol = dosed
+    ? dosedAlcoholVol(batch.bottle_mL, tirage.alcoholAfterVol, eachMl, liqueurVol)
+    : tirage.alcoholAfterVol;
   const sugarAdded = eachMl > 0;
   const band = dosage.term === "" ? null : bandOfTerm(dosage.term, batch.rules, "dosage.term");
   const pressureAt20 = excessBar(tirage.pressures.at20.expected - disgorging.pressureLost_bar);
-  const energy = (unit: "kJ" | "kcal") => energyPer100Ml(alcoholVol, sugarGL, baseWine.acidity_gL ?? 0, 0, unit);
+  const energy = (unit: "kJ" | "kcal") =>
+    energyPer100Ml(alcoholVol, sugarGL, baseWine.acidity_gL ?? 0, 0, unit);
   return {
     bottlesFinished,
     freezingPointC: freezingPointC(tirage.alcoholAfterVol, residual),

@@ -1,15 +1,29 @@
 /**
  * Tirage: dose, what to weigh and pour, bottles, alcohol and pressure.
  */
-import { DEFAULT_SPREAD, doseForPressure, pressureRange, type Fill, type PressureRange } from "../carbonation";
-import { alcoholAfter, starterVolumeL } from "../fermentation";
+import {
+  DEFAULT_SPREAD,
+  doseForPressure,
+  pressureRange,
+  type Fill,
+  type PressureRange,
+} from "../carbonation";
+import { alcoholAfter, missingSugar, starterVolumeL } from "../fermentation";
 import { pressureAt20 } from "../gauge-table";
 import { liqueurRecipe } from "../sugar";
 import { bottlesFilled, tirageLiqueurL, tirageSugarKg, tirageVolumeHl } from "../tirage";
-import { LITRES_PER_HL, excessBar, invertGL, invertToSucrose, sucroseGL, type ExcessBar, type SucroseGL } from "../units";
+import {
+  LITRES_PER_HL,
+  excessBar,
+  invertGL,
+  invertToSucrose,
+  sucroseGL,
+  type ExcessBar,
+  type SucroseGL,
+} from "../units";
 import { unanswerable } from "../refusal";
 import { required } from "./attempt";
-import type { BatchInputs } from "./inputs";
+import type { BatchInputs } from "./fields";
 
 export interface TiragePlan {
   readonly dose: SucroseGL;
@@ -51,6 +65,8 @@ export function planTirage({ batch, baseWine, tirage }: BatchInputs): TiragePlan
       ? doseForPressure(excessBar(tirage.pressure_bar!), tirage.pressureAt_C!, wine)
       : sucroseGL(tirage.dose_gL!),
   );
+  // before anything else, or a liqueur would be blamed for the wine's own sugar
+  required(goalField, goalValue, () => missingSugar(dose, wineSugar));
   const fill: Fill = { ...wine, dose };
 
   const starterL =
@@ -64,17 +80,31 @@ export function planTirage({ batch, baseWine, tirage }: BatchInputs): TiragePlan
   const byLiqueur = tirage.sugarForm === "liqueur";
   const strength = sucroseGL(tirage.liqueur_gL ?? 0);
   const liqueurL = byLiqueur
-    ? required("tirage.liqueur_gL", tirage.liqueur_gL, () => tirageLiqueurL(wineHl, dose, strength, wineSugar))
+    ? required("tirage.liqueur_gL", tirage.liqueur_gL, () =>
+        tirageLiqueurL(wineHl, dose, strength, wineSugar),
+      )
     : 0;
   const recipe = byLiqueur
-    ? required("tirage.liqueur_gL", tirage.liqueur_gL, () => liqueurRecipe(liqueurL, strength, invertToSucrose(wineSugar)))
-    : { sugarKg: required(goalField, goalValue, () => tirageSugarKg(wineHl, dose, wineSugar)), carrierL: 0 };
+    ? required("tirage.liqueur_gL", tirage.liqueur_gL, () =>
+        liqueurRecipe(liqueurL, strength, invertToSucrose(wineSugar)),
+      )
+    : { sugarKg: tirageSugarKg(wineHl, dose, wineSugar), carrierL: 0 };
 
-  const volumeHl = tirageVolumeHl(baseWine.volume_hL, dose, byLiqueur ? strength : "dry", wineSugar, starterL);
+  const volumeHl = tirageVolumeHl(
+    baseWine.volume_hL,
+    dose,
+    byLiqueur ? strength : "dry",
+    wineSugar,
+    starterL,
+  );
   const bottles = bottlesFilled(volumeHl, batch.bottle_mL, tirage.loss_pct);
   if (bottles < 1) {
     required("baseWine.volume_hL", baseWine.volume_hL, () => {
-      throw unanswerable("volume_hL", baseWine.volume_hL, `give enough to fill a bottle of ${batch.bottle_mL} mL`);
+      throw unanswerable(
+        "volume_hL",
+        baseWine.volume_hL,
+        `give enough to fill a bottle of ${batch.bottle_mL} mL`,
+      );
     });
   }
 

@@ -5,7 +5,7 @@
 import { addMonths, serialFromIso } from "../ageing";
 import { designationNamed } from "../rules/designations";
 import { checkBatch, worstVerdict, type Check, type CheckKey, type Verdict } from "./checks";
-import type { BatchInputs } from "./inputs";
+import type { BatchInputs } from "./fields";
 import { planCosts, type CostPlan } from "./plan-costs";
 import { planDosage, type DosagePlan } from "./plan-dosage";
 import { planTirage, type TiragePlan } from "./plan-tirage";

@@ -13,7 +13,10 @@ export interface Designation {
 }
 
 const designation = (name: string, leesMonths: number, totalMonths: number, from: Source): Designation => ({
-  name, leesMonths, totalMonths, source: from,
+  name,
+  leesMonths,
+  totalMonths,
+  source: from,
 });
 
 const EU_TEXT = source("Delegated Regulation (EU) 2019/934 annex II", "secondary");
@@ -40,7 +43,12 @@ export const designations: readonly Designation[] = [
   designation("Trento", 15, 15, TRENTO),
   designation("Trento Millesimato", 24, 24, TRENTO),
   designation("Trento Riserva", 36, 36, TRENTO),
-  designation("Cap Classique", 12, 12, source("pages of the Cap Classique trade body; from vintage 2023", "secondary")),
+  designation(
+    "Cap Classique",
+    12,
+    12,
+    source("pages of the Cap Classique trade body; from vintage 2023", "secondary"),
+  ),
   designation("Sekt b.A.", 9, 9, source("German wine law, bottle-fermented Sekt b.A.", "memory")),
 ];
 

@@ -23,7 +23,11 @@ export interface LegalLimits {
   /** How far the labelled alcohol may lie from the analysis. */
   readonly labelToleranceVol?: Limit;
   /** The only nominal volumes allowed within a span of sizes. */
-  readonly bottleSizes?: { readonly spanMl: readonly [number, number]; readonly allowedMl: readonly number[]; readonly source: Source };
+  readonly bottleSizes?: {
+    readonly spanMl: readonly [number, number];
+    readonly allowedMl: readonly number[];
+    readonly source: Source;
+  };
 }
 
 export const legalLimits: Readonly<Record<RuleSet, LegalLimits>> = {
@@ -31,7 +35,11 @@ export const legalLimits: Readonly<Record<RuleSet, LegalLimits>> = {
     tirageRiseVol: limit(1.5, "% vol", source(EU_PRACTICES, "read")),
     dosageRiseVol: limit(0.5, "% vol", source(EU_PRACTICES, "secondary")),
     totalSo2MgL: limit(185, "mg/L", source(`${EU_PRACTICES}; 235 if not a quality wine`, "secondary")),
-    labelToleranceVol: limit(0.8, "% vol", source("Delegated Reg. (EU) 2019/33 art. 44, its predecessor", "read")),
+    labelToleranceVol: limit(
+      0.8,
+      "% vol",
+      source("Delegated Reg. (EU) 2019/33 art. 44, its predecessor", "read"),
+    ),
     bottleSizes: {
       spanMl: [125, 1500],
       allowedMl: [125, 200, 375, 750, 1500],

@@ -27,7 +27,10 @@ export const pressureClasses: Readonly<Record<RuleSet, readonly PressureClass[]>
   ],
   OIV: [
     {
-      name: "sparkling wine", lowBar: 3.5, highBar: null, smallBottle: SMALL,
+      name: "sparkling wine",
+      lowBar: 3.5,
+      highBar: null,
+      smallBottle: SMALL,
       source: source("OIV Code of Oenological Practices I.4.4", "read"),
     },
   ],
@@ -42,7 +45,9 @@ export function classLowBar({ lowBar, smallBottle }: PressureClass, bottleMl: nu
 
 export function pressureClass(pressureAt20Bar: number, bottleMl: number, rules: RuleSet): string {
   const found = pressureClasses[rules].find(
-    (each) => pressureAt20Bar >= classLowBar(each, bottleMl) && (each.highBar === null || pressureAt20Bar <= each.highBar),
+    (each) =>
+      pressureAt20Bar >= classLowBar(each, bottleMl) &&
+      (each.highBar === null || pressureAt20Bar <= each.highBar),
   );
   return found?.name ?? BETWEEN_CLASSES;
 }

@@ -33,20 +33,45 @@ type Terms = SweetnessBand["terms"];
 /** Words as listed in the EU annex (memory: Regulation (EC) 607/2009 annex XIV part A, carried into 2019/33). */
 const words = {
   brutNature: {
-    en: ["brut nature"], fr: ["brut nature", "pas dosé", "dosage zéro"], de: ["naturherb", "brut nature"],
-    es: ["brut nature", "bruto natural"], it: ["dosaggio zero", "pas dosé", "brut nature"], pt: ["bruto natural", "brut nature"],
+    en: ["brut nature"],
+    fr: ["brut nature", "pas dosé", "dosage zéro"],
+    de: ["naturherb", "brut nature"],
+    es: ["brut nature", "bruto natural"],
+    it: ["dosaggio zero", "pas dosé", "brut nature"],
+    pt: ["bruto natural", "brut nature"],
   },
   extraBrut: {
-    en: ["extra brut"], fr: ["extra brut"], de: ["extra herb", "extra brut"], es: ["extra brut"], it: ["extra brut"],
+    en: ["extra brut"],
+    fr: ["extra brut"],
+    de: ["extra herb", "extra brut"],
+    es: ["extra brut"],
+    it: ["extra brut"],
     pt: ["extra bruto", "extra brut"],
   },
-  brut: { en: ["brut"], fr: ["brut"], de: ["herb", "brut"], es: ["brut"], it: ["brut"], pt: ["bruto", "brut"] },
+  brut: {
+    en: ["brut"],
+    fr: ["brut"],
+    de: ["herb", "brut"],
+    es: ["brut"],
+    it: ["brut"],
+    pt: ["bruto", "brut"],
+  },
   extraDry: {
-    en: ["extra dry"], fr: ["extra dry", "extra sec"], de: ["extra trocken"], es: ["extra seco"], it: ["extra dry"], pt: ["extra seco"],
+    en: ["extra dry"],
+    fr: ["extra dry", "extra sec"],
+    de: ["extra trocken"],
+    es: ["extra seco"],
+    it: ["extra dry"],
+    pt: ["extra seco"],
   },
   sec: { en: ["dry"], fr: ["sec"], de: ["trocken"], es: ["seco"], it: ["secco", "asciutto"], pt: ["seco"] },
   demiSec: {
-    en: ["medium dry"], fr: ["demi-sec"], de: ["halbtrocken"], es: ["semi seco"], it: ["abboccato"], pt: ["meio seco"],
+    en: ["medium dry"],
+    fr: ["demi-sec"],
+    de: ["halbtrocken"],
+    es: ["semi seco"],
+    it: ["abboccato"],
+    pt: ["meio seco"],
   },
   doux: { en: ["sweet"], fr: ["doux"], de: ["mild"], es: ["dulce"], it: ["dolce"], pt: ["doce"] },
 } as const satisfies Record<string, Terms>;
@@ -60,7 +85,15 @@ const closed = { lowIncluded: true, highIncluded: true };
 const EU: SweetnessRules = {
   source: source("Delegated Reg. (EU) 2019/33 annex III part A", "read"),
   bands: [
-    { low: 0, lowIncluded: true, high: 3, highIncluded: false, onlyWithoutAddedSugar: true, ...BOTH_WAYS, terms: words.brutNature },
+    {
+      low: 0,
+      lowIncluded: true,
+      high: 3,
+      highIncluded: false,
+      onlyWithoutAddedSugar: true,
+      ...BOTH_WAYS,
+      terms: words.brutNature,
+    },
     { low: 0, high: 6, ...closed, ...BOTH_WAYS, terms: words.extraBrut },
     { low: 0, lowIncluded: true, high: 12, highIncluded: false, ...BOTH_WAYS, terms: words.brut },
     { low: 12, high: 17, ...closed, ...BOTH_WAYS, terms: words.extraDry },

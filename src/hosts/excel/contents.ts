@@ -11,8 +11,8 @@ const BOOLEAN = /^(true|false)\s*$/i;
 const SENTENCE = /^\p{L}.{60,}$/su;
 
 /**
- * What is written as a formula is read as if it were typed. An apostrophe keeps text text and is itself not part
- * of the value; the text format "@" would also turn what a user later types in that cell into text.
+ * What is written as a formula is read as if it were typed. An apostrophe keeps text text and is not part of
+ * the value; the text format "@" would also turn what a user later types in that cell into text.
  */
 export function asTyped(text: string): string {
   const safe = text === "" || ((PLAIN_TEXT.test(text) || SENTENCE.test(text)) && !BOOLEAN.test(text));
@@ -25,7 +25,7 @@ export function writeContents(sheet: Excel.Worksheet, { cells }: SheetData): voi
   // "" is blank, and shorter than null
   rangeAt(sheet, rectangleAddress(all)).formulas = block<string | number | boolean>(all, cells, "", written);
 
-  // After the formulas, and General where a formula has no format: Excel lends a formula the format of the cells
+  // After the formulas, and General where a formula has no format: Excel lends a formula the format of what
   // it reads. null leaves a cell alone.
   const formatted = cells.filter((cell) => cell.format !== undefined || cell.formula !== undefined);
   const bounds = boundsOf(formatted);

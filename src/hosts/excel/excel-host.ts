@@ -1,10 +1,10 @@
 /**
- * Excel as a host: new sheets, in three round trips however many there are.
+ * Excel as a host: new sheets, in four round trips however many there are.
  */
 import type { SheetData, WorkbookData } from "../../workbook/data";
 import type { Host } from "../host";
 import { askOffice, offeredBy, type IsSetSupported, type Offered } from "./offered";
-import { writeSheet } from "./sheet";
+import { layOutPages, writeSheet } from "./sheet";
 
 export function excelHost(isSetSupported: IsSetSupported = askOffice): Host {
   return {
@@ -23,8 +23,8 @@ async function addSheets(sheets: readonly SheetData[], offered: Offered): Promis
       const { sheetNames, calculatesByHand } = await look(context);
       refuseTaken(sheets, sheetNames);
 
-      // Under its final name a sheet made by someone else meanwhile could be taken for ours and deleted, so ours
-      // begin under names that nobody uses and are renamed once their ids are known.
+      // Under its final name a sheet that someone else makes meanwhile could be taken for ours and deleted,
+      // so ours begin under names that nobody uses and are renamed once their ids are known.
       added = passingNames(sheets.length);
       const begun = added.map((name) => context.workbook.worksheets.add(name).load("id"));
       await context.sync();
@@ -40,11 +40,26 @@ async function addSheets(sheets: readonly SheetData[], offered: Offered): Promis
       if (offered.calculation && calculatesByHand) begun.forEach((sheet) => sheet.calculate(true));
       begun[0]?.activate();
       await context.sync();
+      if (offered.printing) await layOutForPrinting(context, pairs);
     });
   } catch (error) {
     await removeSheets(added, sheets, error);
     throw error;
   }
+}
+
+interface Pair {
+  readonly sheet: Excel.Worksheet;
+  readonly data: SheetData;
+}
+
+/**
+ * A round trip of its own: a machine without a printer refuses print settings, and a plan that cannot be printed
+ * there is still a plan.
+ */
+async function layOutForPrinting(context: Excel.RequestContext, pairs: readonly Pair[]): Promise<void> {
+  for (const { sheet, data } of pairs) layOutPages(sheet, data);
+  await context.sync().catch(() => undefined);
 }
 
 async function look(context: Excel.RequestContext) {
@@ -94,8 +109,8 @@ async function removeSheets(
     const names = sheets.map(({ name }) => `"${name}"`).join(", ");
     const first = reason instanceof Error ? reason.message : String(reason);
     const message =
-      `What was begun could not be removed: delete the unfinished sheets ${names}, or those named "${DRAFT} …", ` +
-      `by hand. The first error was: ${first}`;
+      `What was begun could not be removed: delete the unfinished sheets ${names}, ` +
+      `or those named "${DRAFT} …", by hand. The first error was: ${first}`;
     throw new Error(message, { cause: reason });
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Fonts, fills, borders and alignment. The plain look is set once for the sheet; cells get what differs from it.
+ * Fonts, fills, borders and alignment. The plain look is set once a sheet; cells get what differs from it.
  */
 import type { CellStyle, SheetData } from "../../workbook/data";
 import { BORDER_COLOR, FONT, FONT_SIZE, looks, type Look } from "../../workbook/styles";
@@ -79,7 +79,7 @@ function drawBorder(area: Area, border: NonNullable<Look["border"]>, { tall, wid
   }
 }
 
-/** An edge goes round a range, so cells within need inside lines, which a single row or column does not have. */
+/** An edge goes round a range, so cells within need inside lines, which a single row or column has not. */
 function byShape(all: readonly Rectangle[]): { shape: Shape; members: Rectangle[] }[] {
   const shaped = all.map((member) => ({
     member,

@@ -8,6 +8,7 @@ export interface Offered {
   readonly names: boolean;
   readonly calculation: boolean;
   readonly frozenRows: boolean;
+  readonly gridlines: boolean;
   readonly validations: boolean;
   /** Several separate ranges as one object. */
   readonly areas: boolean;
@@ -27,6 +28,7 @@ export function offeredBy(isSetSupported: IsSetSupported): Offered {
     names: from("1.4"),
     calculation: from("1.6"),
     frozenRows: from("1.7"),
+    gridlines: from("1.8"),
     validations: from("1.8"),
     areas: from("1.9"),
     screenUpdating: from("1.9"),

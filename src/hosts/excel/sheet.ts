@@ -1,7 +1,7 @@
 /**
  * One sheet, queued in full: nothing here waits for Excel.
  */
-import { cellAddress, columnLetters, quotedSheet, type SheetData } from "../../workbook/data";
+import { columnLetters, quotedSheet, type SheetData } from "../../workbook/data";
 import { areasAt, columnAddresses, rangeAt, rectangleAddress, rectangles, rowAddresses } from "./areas";
 import { writeContents } from "./contents";
 import { groupedBy } from "./grouping";
@@ -22,7 +22,7 @@ export function writeSheet(sheet: Excel.Worksheet, data: SheetData, offered: Off
   if (offered.names) addNames(sheet, data);
   if (offered.validations) addValidations(sheet, data, offered);
   if (offered.frozenRows && data.frozenRows > 0) sheet.freezePanes.freezeRows(data.frozenRows);
-  if (offered.printing) layOutPages(sheet, data);
+  if (offered.gridlines) sheet.showGridlines = data.gridlines;
 }
 
 function mergeCells(sheet: Excel.Worksheet, { merges }: SheetData, offered: Offered): void {
@@ -58,12 +58,10 @@ function addNames(sheet: Excel.Worksheet, { name: sheetName, names }: SheetData)
   }
 }
 
-function layOutPages(sheet: Excel.Worksheet, { pageBreaks }: SheetData): void {
-  // no pages down: as many as it takes
+export function layOutPages(sheet: Excel.Worksheet, { pagesTall }: SheetData): void {
   sheet.pageLayout.set({
     orientation: "Portrait",
     paperSize: "A4",
-    zoom: { horizontalFitToPages: 1, verticalFitToPages: 0 },
+    zoom: { horizontalFitToPages: 1, verticalFitToPages: pagesTall },
   });
-  for (const row of pageBreaks) sheet.horizontalPageBreaks.add(cellAddress(row + 1, 0));
 }

@@ -63,7 +63,7 @@ const between = <Bound>(formula1: Bound, formula2: Bound) => ({
 /** Dates go as ISO text: a bare number is not taken as one. */
 const isoDay = (serial: number) => new Date(DAY_ZERO + serial * DAY_MS).toISOString().slice(0, 10);
 
-/** A list goes as one text that Excel splits at commas and trims; nothing if that would not give the options. */
+/** A list is one text that Excel splits at commas and trims; nothing if that would not give the options. */
 function listRule(options: readonly string[]): Excel.DataValidationRule | undefined {
   const source = options.join(",");
   const whole = options.every((option) => option !== "" && option === option.trim() && !option.includes(","));

@@ -17,12 +17,23 @@ interface GridName {
 }
 
 export function workbookFromGrid(snapshot: IWorkbookData): WorkbookData {
-  const names = Object.values(resource<Record<string, GridName>>(snapshot, "SHEET_DEFINED_NAME_PLUGIN") ?? {});
+  const names = Object.values(
+    resource<Record<string, GridName>>(snapshot, "SHEET_DEFINED_NAME_PLUGIN") ?? {},
+  );
   const rules = resource<Record<string, GridRule[]>>(snapshot, "SHEET_DATA_VALIDATION_PLUGIN") ?? {};
   return {
     sheets: snapshot.sheetOrder.flatMap((id) => {
       const sheet = snapshot.sheets[id];
-      return sheet ? [sheetFromGrid(sheet, snapshot.styles, names.filter((each) => each.localSheetId === id), rules[id] ?? [])] : [];
+      return sheet
+        ? [
+            sheetFromGrid(
+              sheet,
+              snapshot.styles,
+              names.filter((each) => each.localSheetId === id),
+              rules[id] ?? [],
+            ),
+          ]
+        : [];
     }),
   };
 }
@@ -32,7 +43,12 @@ function resource<T>(snapshot: IWorkbookData, plugin: string): T | undefined {
   return data ? (JSON.parse(data) as T) : undefined;
 }
 
-function sheetFromGrid(sheet: Partial<IWorksheetData>, styles: IWorkbookData["styles"], names: readonly GridName[], rules: readonly GridRule[]): SheetData {
+function sheetFromGrid(
+  sheet: Partial<IWorksheetData>,
+  styles: IWorkbookData["styles"],
+  names: readonly GridName[],
+  rules: readonly GridRule[],
+): SheetData {
   const cells: PlacedCell[] = [];
   for (const [row, columns] of Object.entries(sheet.cellData ?? {})) {
     for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData>)) {
@@ -49,15 +65,22 @@ function sheetFromGrid(sheet: Partial<IWorksheetData>, styles: IWorkbookData["st
       return width === undefined ? DEFAULT_WIDTH : widthOfPixels(width);
     }),
     rowHeights: new Map(
-      Object.entries(sheet.rowData ?? {}).flatMap(([row, data]) =>
+      Object.entries(
+        (sheet.rowData ?? {}) as Record<string, { h?: number; ia?: number } | undefined>,
+      ).flatMap(([row, data]) =>
         data?.h !== undefined && data.ia === 0 ? [[Number(row), pointsOfPixels(data.h)] as const] : [],
       ),
     ),
-    merges: (sheet.mergeData ?? []).map(({ startRow, startColumn, endColumn }) => ({ row: startRow, column: startColumn, lastColumn: endColumn })),
+    merges: (sheet.mergeData ?? []).map(({ startRow, startColumn, endColumn }) => ({
+      row: startRow,
+      column: startColumn,
+      lastColumn: endColumn,
+    })),
     frozenRows: Math.max(0, sheet.freeze?.ySplit ?? 0),
     names: names.flatMap(definedName),
     validations: rules.flatMap(ruleFromGrid),
-    pageBreaks: (sheet.custom as SheetMark | undefined)?.pageBreaks ?? [],
+    gridlines: sheet.showGridlines !== 0,
+    pagesTall: (sheet.custom as SheetMark | undefined)?.pagesTall ?? 0,
   };
 
   function formatOf(cell: ICellData): string | undefined {
@@ -70,7 +93,9 @@ function cellFromGrid(cell: ICellData, row: number, column: number, format: stri
   const look = (cell.custom as CellMark | undefined)?.look ?? "result";
   const formula = typeof cell.f === "string" && cell.f !== "" ? cell.f.replace(/^=/, "") : undefined;
   return {
-    row, column, style: look,
+    row,
+    column,
+    style: look,
     value: valueFromGrid(cell, formula !== undefined),
     ...(formula !== undefined && { formula }),
     ...(format !== undefined && { format }),

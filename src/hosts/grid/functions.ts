@@ -4,7 +4,12 @@
  */
 import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
 import {
-  ArrayValueObject, BaseFunction, BooleanValueObject, ErrorValueObject, NumberValueObject, StringValueObject,
+  ArrayValueObject,
+  BaseFunction,
+  BooleanValueObject,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { isRefusal } from "../../cellar/refusal";
@@ -33,9 +38,15 @@ type Engine = {
 };
 
 /** What the grid's formula option takes: a class for each function, and what autocomplete shows of it. */
-export function engineFunctions(metadata: readonly FunctionMetadata[], implementations: ReadonlyMap<string, CustomFunction>): Engine {
+export function engineFunctions(
+  metadata: readonly FunctionMetadata[],
+  implementations: ReadonlyMap<string, CustomFunction>,
+): Engine {
   return {
-    function: metadata.map((each) => [functionClass(each, implementations.get(each.id)), `${NAMESPACE}.${each.name}`]),
+    function: metadata.map((each) => [
+      functionClass(each, implementations.get(each.id)),
+      `${NAMESPACE}.${each.name}`,
+    ]),
     description: metadata.map(({ name, description, parameters }) => ({
       functionName: `${NAMESPACE}.${name}`,
       functionType: FunctionType.User,
@@ -52,7 +63,10 @@ export function engineFunctions(metadata: readonly FunctionMetadata[], implement
   };
 }
 
-function functionClass(metadata: FunctionMetadata, implementation: CustomFunction | undefined): Engine["function"][number][0] {
+function functionClass(
+  metadata: FunctionMetadata,
+  implementation: CustomFunction | undefined,
+): Engine["function"][number][0] {
   if (!implementation) throw new Error(`no function is associated with ${metadata.id}`);
   const takesRange = metadata.parameters.map((parameter) => parameter.dimensionality === "matrix");
   return class extends BaseFunction {
@@ -64,14 +78,21 @@ function functionClass(metadata: FunctionMetadata, implementation: CustomFunctio
       if (failed) return failed as ErrorValueObject;
       const plain = args.map((arg) => matrixOf(arg));
       const rows = Math.max(1, ...plain.map((matrix, index) => (takesRange[index] ? 1 : matrix.length)));
-      const columns = Math.max(1, ...plain.map((matrix, index) => (takesRange[index] ? 1 : (matrix[0]?.length ?? 1))));
+      const columns = Math.max(
+        1,
+        ...plain.map((matrix, index) => (takesRange[index] ? 1 : (matrix[0]?.length ?? 1))),
+      );
       if (rows === 1 && columns === 1) {
         return this.#called(plain.map((matrix, index) => (takesRange[index] ? matrix : matrix[0]![0]!)));
       }
       // a range where one value is wanted: one result for each of its cells
       const results = Array.from({ length: rows }, (_, row) =>
         Array.from({ length: columns }, (_, column) =>
-          firstOf(this.#called(plain.map((matrix, index) => (takesRange[index] ? matrix : liftedCell(matrix, row, column))))),
+          firstOf(
+            this.#called(
+              plain.map((matrix, index) => (takesRange[index] ? matrix : liftedCell(matrix, row, column))),
+            ),
+          ),
         ),
       );
       return this.#array(results);
@@ -79,21 +100,31 @@ function functionClass(metadata: FunctionMetadata, implementation: CustomFunctio
 
     #called(args: unknown[]): BaseValueObject {
       const error = args.find((arg) => arg instanceof ErrorValueObject);
-      if (error) return error as ErrorValueObject;
+      if (error) return error;
       try {
         const result = implementation(...args);
-        return Array.isArray(result) ? this.#array((result as Plain[][]).map((row) => row.map(valueObject))) : valueObject(result as Plain);
+        return Array.isArray(result)
+          ? this.#array((result as Plain[][]).map((row) => row.map(valueObject)))
+          : valueObject(result as Plain);
       } catch (refusal) {
         // the functions come from a script of their own, so their Refusal is not this script's class
         if (!isRefusal(refusal)) throw refusal;
-        return ErrorValueObject.create((refusal.kind === "domain" ? "#VALUE!" : "#N/A") as never, refusal.message);
+        return ErrorValueObject.create(
+          (refusal.kind === "domain" ? "#VALUE!" : "#N/A") as never,
+          refusal.message,
+        );
       }
     }
 
     #array(cells: BaseValueObject[][]): BaseValueObject {
       return ArrayValueObject.create({
-        calculateValueList: cells, rowCount: cells.length, columnCount: cells[0]?.length ?? 0,
-        unitId: this.unitId ?? "", sheetId: this.subUnitId ?? "", row: this.row, column: this.column,
+        calculateValueList: cells,
+        rowCount: cells.length,
+        columnCount: cells[0]?.length ?? 0,
+        unitId: this.unitId ?? "",
+        sheetId: this.subUnitId ?? "",
+        row: this.row,
+        column: this.column,
       });
     }
   };
@@ -109,7 +140,7 @@ function matrixOf(arg: BaseValueObject): CellArgument[][] {
 function plainOf(value: BaseValueObject | null | undefined | void): CellArgument {
   if (!value || value.isNull()) return null;
   if (value.isError()) return value as ErrorValueObject;
-  return value.getValue() as Plain;
+  return value.getValue();
 }
 
 /** Excel's lifting: a single value holds for every cell, a single row or column for every row or column. */
@@ -120,7 +151,7 @@ function liftedCell(matrix: CellArgument[][], row: number, column: number): Cell
 }
 
 function firstOf(value: BaseValueObject): BaseValueObject {
-  return value.isArray() ? ((value as ArrayValueObject).getFirstCell() as BaseValueObject) : value;
+  return value.isArray() ? (value as ArrayValueObject).getFirstCell() : value;
 }
 
 function valueObject(value: Plain): BaseValueObject {

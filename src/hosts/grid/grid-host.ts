@@ -23,7 +23,10 @@ export function gridHost(api: FUniver): GridHost {
     if (!active) throw new Error("The spreadsheet has no workbook open; reload the page.");
     return active;
   };
-  const names = () => workbook().getSheets().map((sheet) => sheet.getSheetName());
+  const names = () =>
+    workbook()
+      .getSheets()
+      .map((sheet) => sheet.getSheetName());
 
   return {
     name: "this workbook",
@@ -31,7 +34,10 @@ export function gridHost(api: FUniver): GridHost {
     write: async ({ sheets }) => {
       const taken = new Set(names().map((name) => name.toLowerCase()));
       for (const { name } of sheets) {
-        if (taken.has(name.toLowerCase())) throw new Error(`There is already a sheet named "${name}"; rename it or give the batch another name.`);
+        if (taken.has(name.toLowerCase()))
+          throw new Error(
+            `There is already a sheet named "${name}"; rename it or give the batch another name.`,
+          );
       }
       const book = workbook();
       const added: string[] = [];
@@ -42,7 +48,10 @@ export function gridHost(api: FUniver): GridHost {
           added.push(id);
           for (const { name, row, column } of sheet.names) {
             await api.executeCommand(SET_NAME, {
-              unitId: book.getId(), id: `${id}_${name}`, name, localSheetId: id,
+              unitId: book.getId(),
+              id: `${id}_${name}`,
+              name,
+              localSheetId: id,
               formulaOrRefString: `${quotedSheet(sheet.name)}!${absolute(row, column)}`,
             });
           }
@@ -59,7 +68,8 @@ export function gridHost(api: FUniver): GridHost {
   };
 }
 
-const absolute = (row: number, column: number) => cellAddress(row, column).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+const absolute = (row: number, column: number) =>
+  cellAddress(row, column).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
 
 function freeId(taken: readonly string[]): string {
   for (let count = 1; ; count++) {

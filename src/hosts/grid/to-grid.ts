@@ -26,14 +26,16 @@ export interface CellMark {
   readonly look: CellStyle;
 }
 export interface SheetMark {
-  readonly pageBreaks: readonly number[];
+  readonly pagesTall: number;
 }
 
 function styleOf(style: CellStyle, format: string | undefined): IStyleData {
   const look = looks[style];
   const edge = { s: THIN_BORDER, cl: { rgb: `#${BORDER_COLOR}` } };
   const borders: Record<string, IBorderData> = {
-    box: { t: edge, b: edge, l: edge, r: edge }, below: { b: edge }, above: { t: edge },
+    box: { t: edge, b: edge, l: edge, r: edge },
+    below: { b: edge },
+    above: { t: edge },
   };
   return {
     ff: FONT,
@@ -69,10 +71,20 @@ export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetD
     rowCount: rowCount(sheet) + SPARE_ROWS,
     columnCount: columnCount(sheet) + SPARE_COLUMNS,
     cellData,
-    columnData: Object.fromEntries(sheet.columnWidths.map((width, column) => [column, { w: Math.round(width * PIXELS_PER_CHARACTER) }])),
-    rowData: Object.fromEntries([...sheet.rowHeights].map(([row, points]) => [row, { h: points * PIXELS_PER_POINT, ia: 0 }])),
-    mergeData: sheet.merges.map(({ row, column, lastColumn }) => ({ startRow: row, endRow: row, startColumn: column, endColumn: lastColumn })),
+    columnData: Object.fromEntries(
+      sheet.columnWidths.map((width, column) => [column, { w: Math.round(width * PIXELS_PER_CHARACTER) }]),
+    ),
+    rowData: Object.fromEntries(
+      [...sheet.rowHeights].map(([row, points]) => [row, { h: points * PIXELS_PER_POINT, ia: 0 }]),
+    ),
+    mergeData: sheet.merges.map(({ row, column, lastColumn }) => ({
+      startRow: row,
+      endRow: row,
+      startColumn: column,
+      endColumn: lastColumn,
+    })),
     freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
-    custom: { pageBreaks: [...sheet.pageBreaks] } satisfies SheetMark,
+    showGridlines: sheet.gridlines ? 1 : 0,
+    custom: { pagesTall: sheet.pagesTall } satisfies SheetMark,
   };
 }

@@ -26,11 +26,28 @@ export function ruleToGrid(rule: Validation, uid: string): GridRule {
   };
   switch (rule.kind) {
     case "list":
-      return { ...common, type: "list", formula1: rule.options.join(","), showDropDown: true, renderMode: ARROW };
+      return {
+        ...common,
+        type: "list",
+        formula1: rule.options.join(","),
+        showDropDown: true,
+        renderMode: ARROW,
+      };
     case "textLength":
-      return { ...common, type: "textLength", operator: "lessThanOrEqual" as never, formula1: String(rule.max) };
+      return {
+        ...common,
+        type: "textLength",
+        operator: "lessThanOrEqual" as never,
+        formula1: String(rule.max),
+      };
     default:
-      return { ...common, type: rule.kind, operator: "between" as never, formula1: String(rule.min), formula2: String(rule.max) };
+      return {
+        ...common,
+        type: rule.kind,
+        operator: "between" as never,
+        formula1: String(rule.min),
+        formula2: String(rule.max),
+      };
   }
 }
 
@@ -43,8 +60,13 @@ export function ruleFromGrid(rule: GridRule): Validation[] {
     for (let row = startRow; row <= endRow; row++) {
       for (let column = startColumn; column <= endColumn; column++) {
         cells.push({
-          row, column, title: rule.promptTitle ?? "", message: rule.prompt ?? "", allowBlank: rule.allowBlank ?? true, ...limits,
-        } as Validation);
+          row,
+          column,
+          title: rule.promptTitle ?? "",
+          message: rule.prompt ?? "",
+          allowBlank: rule.allowBlank ?? true,
+          ...limits,
+        });
       }
     }
     return cells;

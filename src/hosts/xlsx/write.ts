@@ -6,7 +6,7 @@ import { columnLetters, quotedSheet, type SheetData, type WorkbookData } from ".
 import { FONT, FONT_SIZE } from "../../workbook/styles";
 import { fileCells } from "./cells";
 import { callsAddin } from "./formula";
-import { editPart } from "./part";
+import { editParts } from "./part";
 import { storedText } from "./text";
 import { fileValidation } from "./validation";
 
@@ -36,8 +36,14 @@ function fileSheet(sheet: SheetData): WriteSheet {
       })),
     freezePane: sheet.frozenRows > 0 ? { rows: sheet.frozenRows } : undefined,
     dataValidations: sheet.validations.map(fileValidation),
-    pageSetup: { paperSize: "a4", orientation: "portrait", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
-    rowBreaks: [...sheet.pageBreaks],
+    pageSetup: {
+      paperSize: "a4",
+      orientation: "portrait",
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: sheet.pagesTall,
+    },
+    view: { showGridLines: sheet.gridlines },
   };
 }
 
@@ -60,10 +66,7 @@ const withoutCalculation = (workbookXml: string) =>
 const asExcelCompatible = (propertiesXml: string) =>
   propertiesXml.replace(/<Application>[^<]*</, "<Application>Microsoft Excel compatible<");
 
-async function keepCachedValues(file: Uint8Array): Promise<Uint8Array> {
-  const calm = await editPart(file, "xl/workbook.xml", withoutCalculation);
-  return editPart(calm, "docProps/app.xml", asExcelCompatible);
-}
+const keepingCachedValues = { "xl/workbook.xml": withoutCalculation, "docProps/app.xml": asExcelCompatible };
 
 export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array> {
   const [first] = book.sheets;
@@ -74,5 +77,5 @@ export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array>
     defaultFont: { name: FONT, size: FONT_SIZE },
     properties: { title: storedText(first.name), created: FIXED_DATE, modified: FIXED_DATE },
   });
-  return callsAddin(book) ? keepCachedValues(file) : file;
+  return editParts(file, callsAddin(book) ? keepingCachedValues : {});
 }

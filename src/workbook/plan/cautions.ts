@@ -11,4 +11,7 @@ const CAUTIONS = [
   "The figures are estimates from published equations and from what was typed in. Measure the sugar before filling and the pressure afterwards. Local law, the designation's text and a licensed oenologist decide.",
 ];
 
-export const cautionsSection: Section = () => [...heading("Cautions"), ...CAUTIONS.map((caution) => paragraph(`•  ${caution}`, "caution"))];
+export const cautionsSection: Section = () => [
+  ...heading("Cautions"),
+  ...CAUTIONS.map((caution) => paragraph(`•  ${caution}`, "caution")),
+];

@@ -7,17 +7,39 @@ import { builtin, cell, divided, mousse, plus, range, times, type Expression } f
 import type { CellStyle } from "../data";
 import type { Row } from "../layout";
 import { costName } from "./materials";
-import { FORMATS, columnHeads, currencyUnit, heading, input, inputRow, resultCell, resultRow, text, type Batch, type Section, type Unit } from "./rows";
+import {
+  FORMATS,
+  columnHeads,
+  currencyUnit,
+  heading,
+  input,
+  inputRow,
+  resultCell,
+  resultRow,
+  text,
+  type Batch,
+  type Section,
+  type Unit,
+} from "./rows";
 
 const RATES = [
-  "baseWine_perL", "labour_perHour", "tirage_hours", "riddling_hours", "disgorging_hours", "finishing_hours", "duty_perBottle",
-  "storage_perBottleMonth", "interest_pct", "breakage_pct",
+  "baseWine_perL",
+  "labour_perHour",
+  "tirage_hours",
+  "riddling_hours",
+  "disgorging_hours",
+  "finishing_hours",
+  "duty_perBottle",
+  "storage_perBottleMonth",
+  "interest_pct",
+  "breakage_pct",
 ] as const;
 
 type Part = Exclude<keyof CostPlan, "lines" | "unpriced" | "total" | "perBottle" | "perCase">;
 
 const part = (key: Part) => cell(`plan_cost_${key}`);
-const ofPhase = (phase: "tirage" | "finishing") => materialKeys.filter((key) => materials[key].phase === phase);
+const ofPhase = (phase: "tirage" | "finishing") =>
+  materialKeys.filter((key) => materials[key].phase === phase);
 const tirageKeys = ofPhase("tirage");
 const finishingKeys = ofPhase("finishing");
 const labour = (hours: string) => times(input(`costs.${hours}`), input("costs.labour_perHour"));
@@ -25,19 +47,35 @@ const allMonths = plus(input("lees.lees_months"), input("lees.rest_months"));
 
 const PARTS: readonly (readonly [Part, string, Expression])[] = [
   ["baseWine", "Base wine", times(input("baseWine.volume_hL"), 100, input("costs.baseWine_perL"))],
-  ["tirageMaterials", "Materials for the tirage", builtin("SUM", range(costName(tirageKeys[0]!), costName(tirageKeys.at(-1)!)))],
+  [
+    "tirageMaterials",
+    "Materials for the tirage",
+    builtin("SUM", range(costName(tirageKeys[0]!), costName(tirageKeys.at(-1)!))),
+  ],
   ["tirageLabour", "Labour at tirage", labour("tirage_hours")],
   ["riddlingLabour", "Labour at riddling", labour("riddling_hours")],
   ["disgorgingLabour", "Labour at disgorging and dosage", labour("disgorging_hours")],
-  ["finishingMaterials", "Materials for finishing, and others", builtin("SUM", range(costName(finishingKeys[0]!), costName(OTHER_KEYS.at(-1)!)))],
+  [
+    "finishingMaterials",
+    "Materials for finishing, and others",
+    builtin("SUM", range(costName(finishingKeys[0]!), costName(OTHER_KEYS.at(-1)!))),
+  ],
   ["finishingLabour", "Labour at labelling and packing", labour("finishing_hours")],
   ["storage", "Storage", times(cell("plan_bottles"), input("costs.storage_perBottleMonth"), allMonths)],
   [
-    "moneyTiedUp", "Money tied up until release",
+    "moneyTiedUp",
+    "Money tied up until release",
     plus(
-      mousse("COST.HOLDING", plus(part("baseWine"), part("tirageMaterials"), part("tirageLabour")), allMonths, input("costs.interest_pct")),
       mousse(
-        "COST.HOLDING", plus(part("finishingMaterials"), part("riddlingLabour"), part("disgorgingLabour")), input("lees.rest_months"),
+        "COST.HOLDING",
+        plus(part("baseWine"), part("tirageMaterials"), part("tirageLabour")),
+        allMonths,
+        input("costs.interest_pct"),
+      ),
+      mousse(
+        "COST.HOLDING",
+        plus(part("finishingMaterials"), part("riddlingLabour"), part("disgorgingLabour")),
+        input("lees.rest_months"),
         input("costs.interest_pct"),
       ),
     ),
@@ -57,12 +95,23 @@ export const costsSection: Section = (batch) => {
       resultCell({ name: `plan_cost_${key}`, value: costs[key], formula, format: FORMATS.two, style }),
       currencyUnit(batch, "", style === "total" ? "total" : "unit"),
       resultCell({
-        name: `plan_cost_${key}_perBottle`, value: perBottle(costs[key]), format: FORMATS.three, style,
+        key: `plan_cost_${key}_perBottle`,
+        value: perBottle(costs[key]),
+        format: FORMATS.three,
+        style,
         formula: mousse("COST.BOTTLE", cell(`plan_cost_${key}`), cell("plan_finished_bottles"), 0),
       }),
       resultCell({
-        name: `plan_cost_${key}_share`, value: costs.total === 0 ? 0 : costs[key] / costs.total, format: FORMATS.percent, style,
-        formula: builtin("IF", { kind: "operation", operator: "=", left: total, right: { kind: "literal", value: 0 } }, 0, divided(cell(`plan_cost_${key}`), total)),
+        key: `plan_cost_${key}_share`,
+        value: costs.total === 0 ? 0 : costs[key] / costs.total,
+        format: FORMATS.percent,
+        style,
+        formula: builtin(
+          "IF",
+          { kind: "operation", operator: "=", left: total, right: { kind: "literal", value: 0 } },
+          0,
+          divided(cell(`plan_cost_${key}`), total),
+        ),
       }),
     ],
   });
@@ -74,19 +123,31 @@ export const costsSection: Section = (batch) => {
     ...PARTS.map(([key, label, formula]) => row(key, label, formula, "result")),
     row("total", "Total", builtin("SUM", range("plan_cost_baseWine", "plan_cost_duty")), "total"),
     resultRow({
-      name: "plan_perBottle", label: "Cost of a saleable bottle", unit: currencyUnit(batch), format: FORMATS.two, value: costs.perBottle, style: "key",
+      name: "plan_perBottle",
+      label: "Cost of a saleable bottle",
+      unit: currencyUnit(batch),
+      format: FORMATS.two,
+      value: costs.perBottle,
+      style: "key",
       formula: mousse("COST.BOTTLE", total, cell("plan_finished_bottles"), 0),
       note: "those that remain pay for those that break",
     }),
     resultRow({
-      name: "plan_perCase", label: "Cost of a case", unit: currencyUnit(batch), format: FORMATS.two, value: costs.perCase,
+      name: "plan_perCase",
+      label: "Cost of a case",
+      unit: currencyUnit(batch),
+      format: FORMATS.two,
+      value: costs.perCase,
       formula: times(cell("plan_perBottle"), input("batch.bottlesPerCase")),
     }),
   ];
 };
 
 const PER: Partial<Record<(typeof RATES)[number], string>> = {
-  baseWine_perL: " a litre", labour_perHour: " an hour", duty_perBottle: " a bottle", storage_perBottleMonth: " a bottle, month",
+  baseWine_perL: " a litre",
+  labour_perHour: " an hour",
+  duty_perBottle: " a bottle",
+  storage_perBottleMonth: " a bottle, month",
 };
 
 function rateUnit(key: (typeof RATES)[number], batch: Batch): Unit | undefined {

@@ -4,10 +4,31 @@
 import { NO_TERM, UNLIMITED } from "../../cellar/batch/plan-dosage";
 import { builtin, cell, equals, iff, isBlank, minus, mousse, nth, operation, times } from "../formula";
 import type { Row } from "../layout";
-import { FORMATS, heading, input, inputRow, resultCell, resultRow, text, type Batch, type Section } from "./rows";
+import {
+  FORMATS,
+  heading,
+  input,
+  inputRow,
+  resultCell,
+  resultRow,
+  text,
+  type Batch,
+  type Section,
+} from "./rows";
 
 const DISGORGING = ["filled_mL", "lost_mL", "pressureLost_bar", "neckBath_C"] as const;
-const DOSAGE = ["kind", "residual_gL", "target_gL", "strength_gL", "liqueur_vol", "carrier_gL", "stock_L", "reserve_pct", "term", "label_vol"] as const;
+const DOSAGE = [
+  "kind",
+  "residual_gL",
+  "target_gL",
+  "strength_gL",
+  "liqueur_vol",
+  "carrier_gL",
+  "stock_L",
+  "reserve_pct",
+  "term",
+  "label_vol",
+] as const;
 
 const bottle = input("batch.bottle_mL");
 const kind = input("dosage.kind");
@@ -35,27 +56,52 @@ export const dosageSection: Section = (batch) => [
 function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
   return [
     resultRow({
-      name: "plan_finished_bottles", label: "Bottles to disgorge and finish", unit: "bottles", format: FORMATS.whole, value: dosage.bottlesFinished,
-      formula: builtin("ROUNDDOWN", operation(cell("plan_bottles"), "*", minus(1, operation(input("costs.breakage_pct"), "/", 100))), 0),
+      name: "plan_finished_bottles",
+      label: "Bottles to disgorge and finish",
+      unit: "bottles",
+      format: FORMATS.whole,
+      value: dosage.bottlesFinished,
+      formula: builtin(
+        "ROUNDDOWN",
+        operation(cell("plan_bottles"), "*", minus(1, operation(input("costs.breakage_pct"), "/", 100))),
+        0,
+      ),
       note: "after the breakage given under Costs",
     }),
     resultRow({
-      name: "plan_freezing_C", label: "Freezing point of the wine, estimate", unit: "°C", format: FORMATS.one, value: dosage.freezingPointC,
+      name: "plan_freezing_C",
+      label: "Freezing point of the wine, estimate",
+      unit: "°C",
+      format: FORMATS.one,
+      value: dosage.freezingPointC,
       formula: mousse("DISGORGING.FREEZING", cell("plan_alcoholAfter_vol"), residual),
     }),
     resultRow({
-      name: "plan_space_mL", label: "Room in the neck", unit: "mL", format: FORMATS.one, value: dosage.spaceMl,
+      name: "plan_space_mL",
+      label: "Room in the neck",
+      unit: "mL",
+      format: FORMATS.one,
+      value: dosage.spaceMl,
       formula: mousse(
-        "DISGORGING.SPACE", iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")), input("disgorging.lost_mL"), bottle,
+        "DISGORGING.SPACE",
+        iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")),
+        input("disgorging.lost_mL"),
+        bottle,
       ),
     }),
     resultRow({
-      name: "plan_finishedPressure20_bar", label: "Excess pressure after disgorging, at 20 °C", unit: "bar", format: FORMATS.two,
-      value: dosage.pressureAt20, formula: minus(cell("plan_pressure_at20_bar"), input("disgorging.pressureLost_bar")),
+      name: "plan_finishedPressure20_bar",
+      label: "Excess pressure after disgorging, at 20 °C",
+      unit: "bar",
+      format: FORMATS.two,
+      value: dosage.pressureAt20,
+      formula: minus(cell("plan_pressure_at20_bar"), input("disgorging.pressureLost_bar")),
       note: "from the pressure at 20 °C above, less the loss",
     }),
     resultRow({
-      name: "plan_pressureClass", label: "Pressure class of the finished wine", value: dosage.pressureClass,
+      name: "plan_pressureClass",
+      label: "Pressure class of the finished wine",
+      value: dosage.pressureClass,
       formula: mousse("PRESSURE.CLASS", cell("plan_finishedPressure20_bar"), bottle, rules),
     }),
   ];
@@ -65,57 +111,113 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
   const recipe = mousse("DOSAGE.RECIPE", cell("plan_dosageBatch_L"), strength, carrier);
   return [
     resultRow({
-      name: "plan_liqueur_gL", label: "Strength as glucose + fructose", unit: "g/L", format: FORMATS.one, value: dosage.liqueurGL,
+      name: "plan_liqueur_gL",
+      label: "Strength as glucose + fructose",
+      unit: "g/L",
+      format: FORMATS.one,
+      value: dosage.liqueurGL,
       formula: iff(isNone, 0, iff(fromSugar, mousse("SUGAR.INVERT", strength), strength)),
       note: "1 g of weighed sugar analyses as 1.0526 g",
     }),
     resultRow({
-      name: "plan_dosage_mL", label: "Liqueur a bottle", unit: "mL", format: FORMATS.two, value: dosage.eachMl, style: "key",
+      name: "plan_dosage_mL",
+      label: "Liqueur a bottle",
+      unit: "mL",
+      format: FORMATS.two,
+      value: dosage.eachMl,
+      style: "key",
       formula: iff(isNone, 0, mousse("DOSAGE.VOLUME", bottle, residual, input("dosage.target_gL"), liqueur)),
     }),
     resultRow({
-      name: "plan_topUp_mL", label: "Wine to top up with, a bottle", unit: "mL", format: FORMATS.two, value: dosage.topUpMl,
+      name: "plan_topUp_mL",
+      label: "Wine to top up with, a bottle",
+      unit: "mL",
+      format: FORMATS.two,
+      value: dosage.topUpMl,
       formula: mousse("DOSAGE.TOPUP", cell("plan_space_mL"), each),
     }),
     resultRow({
-      name: "plan_dosageBatch_L", label: "Liqueur for the batch, with reserve", unit: "L", format: FORMATS.two, value: dosage.batchL,
+      name: "plan_dosageBatch_L",
+      label: "Liqueur for the batch, with reserve",
+      unit: "L",
+      format: FORMATS.two,
+      value: dosage.batchL,
       formula: mousse("DOSAGE.BATCH", cell("plan_finished_bottles"), each, input("dosage.reserve_pct")),
     }),
     resultRow({
-      name: "plan_dosageSugar_kg", label: "… sugar to weigh for it", unit: "kg", format: FORMATS.two, value: dosage.sugarKg,
-      formula: iff(fromSugar, nth(recipe, 1), 0), note: "0 unless sugar in wine",
+      name: "plan_dosageSugar_kg",
+      label: "… sugar to weigh for it",
+      unit: "kg",
+      format: FORMATS.two,
+      value: dosage.sugarKg,
+      formula: iff(fromSugar, nth(recipe, 1), 0),
+      note: "0 unless sugar in wine",
     }),
     resultRow({
-      name: "plan_dosageWine_L", label: "… wine to dissolve it in", unit: "L", format: FORMATS.two, value: dosage.wineL,
-      formula: iff(fromSugar, nth(recipe, 2), 0), note: "0 unless sugar in wine",
+      name: "plan_dosageWine_L",
+      label: "… wine to dissolve it in",
+      unit: "L",
+      format: FORMATS.two,
+      value: dosage.wineL,
+      formula: iff(fromSugar, nth(recipe, 2), 0),
+      note: "0 unless sugar in wine",
     }),
     resultRow({
-      name: "plan_stock_bottles", label: "Bottles that the stock can dose", unit: "bottles", format: FORMATS.whole,
+      name: "plan_stock_bottles",
+      label: "Bottles that the stock can dose",
+      unit: "bottles",
+      format: FORMATS.whole,
       value: dosage.stockBottles ?? UNLIMITED,
       formula: iff(
-        builtin("OR", isBlank(input("dosage.stock_L")), equals(each, 0)), UNLIMITED,
+        builtin("OR", isBlank(input("dosage.stock_L")), equals(each, 0)),
+        UNLIMITED,
         mousse("DOSAGE.STOCK", input("dosage.stock_L"), bottle, residual, input("dosage.target_gL"), liqueur),
       ),
     }),
     resultRow({
-      name: "plan_liqueur_vol", label: "Alcohol of the liqueur", unit: "% vol", format: FORMATS.two, value: dosage.liqueurVol,
+      name: "plan_liqueur_vol",
+      label: "Alcohol of the liqueur",
+      unit: "% vol",
+      format: FORMATS.two,
+      value: dosage.liqueurVol,
       formula: iff(
-        isNone, 0,
-        iff(fromSugar, times(input("dosage.liqueur_vol"), nth(mousse("DOSAGE.RECIPE", 1, strength, carrier), 2)), input("dosage.liqueur_vol")),
+        isNone,
+        0,
+        iff(
+          fromSugar,
+          times(input("dosage.liqueur_vol"), nth(mousse("DOSAGE.RECIPE", 1, strength, carrier), 2)),
+          input("dosage.liqueur_vol"),
+        ),
       ),
       note: "sugar in wine: the wine's, by its share of the liqueur",
     }),
     resultRow({
-      name: "plan_sugar_gL", label: "Sugar reached, as analysed", unit: "g/L", format: FORMATS.two, value: dosage.sugarGL,
-      formula: iff(isNone, residual, mousse("DOSAGE.SUGAR", bottle, residual, each, liqueur)), note: "glucose + fructose",
+      name: "plan_sugar_gL",
+      label: "Sugar reached, as analysed",
+      unit: "g/L",
+      format: FORMATS.two,
+      value: dosage.sugarGL,
+      formula: iff(isNone, residual, mousse("DOSAGE.SUGAR", bottle, residual, each, liqueur)),
+      note: "glucose + fructose",
     }),
     resultRow({
-      name: "plan_finishedAlcohol_vol", label: "Alcohol after dosage", unit: "% vol", format: FORMATS.two, value: dosage.alcoholVol,
-      formula: iff(isNone, cell("plan_alcoholAfter_vol"), mousse("DOSAGE.ALCOHOL", bottle, cell("plan_alcoholAfter_vol"), each, cell("plan_liqueur_vol"))),
-
+      name: "plan_finishedAlcohol_vol",
+      label: "Alcohol after dosage",
+      unit: "% vol",
+      format: FORMATS.two,
+      value: dosage.alcoholVol,
+      formula: iff(
+        isNone,
+        cell("plan_alcoholAfter_vol"),
+        mousse("DOSAGE.ALCOHOL", bottle, cell("plan_alcoholAfter_vol"), each, cell("plan_liqueur_vol")),
+      ),
     }),
     resultRow({
-      name: "plan_dosageRise_vol", label: "Rise of alcohol at dosage", unit: "% vol", format: FORMATS.two, value: dosage.alcoholRiseVol,
+      name: "plan_dosageRise_vol",
+      label: "Rise of alcohol at dosage",
+      unit: "% vol",
+      format: FORMATS.two,
+      value: dosage.alcoholRiseVol,
       formula: minus(cell("plan_finishedAlcohol_vol"), cell("plan_alcoholAfter_vol")),
     }),
   ];
@@ -128,14 +230,18 @@ function labelResults({ plan: { dosage } }: Batch): Row[] {
     mousse("LABEL.ENERGY", cell("plan_finishedAlcohol_vol"), sugar, input("baseWine.acidity_gL"), 0, unit);
   const alternative = (column: number) =>
     resultCell({
-      name: `plan_term_${column}`, value: dosage.terms[column - 1] ?? "", formula: builtin("IFERROR", nth(terms, column), ""),
+      name: `plan_term_${column}`,
+      value: dosage.terms[column - 1] ?? "",
+      formula: builtin("IFERROR", nth(terms, column), ""),
     });
   return [
     {
       cells: [
         text("Sweetness terms permitted, driest first", "label"),
         resultCell({
-          name: "plan_term_1", value: dosage.terms[0]!, style: "key",
+          name: "plan_term_1",
+          value: dosage.terms[0]!,
+          style: "key",
           formula: mousse("SWEETNESS.TERM", sugar, added, rules, input("batch.language")),
         }),
         alternative(2),
@@ -143,24 +249,49 @@ function labelResults({ plan: { dosage } }: Batch): Row[] {
       ],
     },
     resultRow({
-      name: "plan_termVerdict", label: "The term wanted is", value: dosage.termVerdict ?? NO_TERM,
+      name: "plan_termVerdict",
+      label: "The term wanted is",
+      value: dosage.termVerdict ?? NO_TERM,
       formula: iff(isBlank(term), NO_TERM, mousse("SWEETNESS.CHECK", term, sugar, added, rules)),
     }),
     resultRow({
-      name: "plan_termMargin_gL", label: "… and its nearer bound is away by", unit: "g/L", format: FORMATS.two, value: dosage.termMarginGL ?? NO_TERM,
-      formula: iff(isBlank(term), NO_TERM, mousse("SWEETNESS.MARGIN", term, sugar, rules)), note: "negative: outside",
+      name: "plan_termMargin_gL",
+      label: "… and its nearer bound is away by",
+      unit: "g/L",
+      format: FORMATS.two,
+      value: dosage.termMarginGL ?? NO_TERM,
+      formula: iff(isBlank(term), NO_TERM, mousse("SWEETNESS.MARGIN", term, sugar, rules)),
+      note: "negative: outside",
     }),
     resultRow({
-      name: "plan_label_vol", label: "Alcohol on the label", unit: "% vol", format: FORMATS.one, value: dosage.labelVol,
-      formula: iff(isBlank(input("dosage.label_vol")), mousse("LABEL.ALCOHOL", cell("plan_finishedAlcohol_vol")), input("dosage.label_vol")),
+      name: "plan_label_vol",
+      label: "Alcohol on the label",
+      unit: "% vol",
+      format: FORMATS.one,
+      value: dosage.labelVol,
+      formula: iff(
+        isBlank(input("dosage.label_vol")),
+        mousse("LABEL.ALCOHOL", cell("plan_finishedAlcohol_vol")),
+        input("dosage.label_vol"),
+      ),
       note: "blank above: the nearest half unit",
     }),
     resultRow({
-      name: "plan_energy_kJ", label: "Energy", unit: "kJ/100 mL", format: FORMATS.whole, value: dosage.energyKj, formula: energy("kJ"),
+      name: "plan_energy_kJ",
+      label: "Energy",
+      unit: "kJ/100 mL",
+      format: FORMATS.whole,
+      value: dosage.energyKj,
+      formula: energy("kJ"),
       note: "alcohol, sugar and acids; glycerol not counted",
     }),
     resultRow({
-      name: "plan_energy_kcal", label: "Energy", unit: "kcal/100 mL", format: FORMATS.whole, value: dosage.energyKcal, formula: energy("kcal"),
+      name: "plan_energy_kcal",
+      label: "Energy",
+      unit: "kcal/100 mL",
+      format: FORMATS.whole,
+      value: dosage.energyKcal,
+      formula: energy("kcal"),
     }),
   ];
 }

@@ -12,34 +12,67 @@ const TITLE = "Batch plan: ";
 export const glanceSection: Section = (batch) => {
   const { inputs, plan } = batch;
   const { tirage, dosage, costs, dates } = plan;
-  const figure = (label: string, unit: Unit, name: string, value: CellValue, format: string, note = ""): Row =>
-    resultRow({ name: `plan_glance_${name.replace("plan_", "")}`, label, unit, value, format, note, formula: cell(name), style: "key" });
+  const figure = (
+    label: string,
+    unit: Unit,
+    name: string,
+    value: CellValue,
+    format: string,
+    note = "",
+  ): Row => resultRow({ label, unit, value, format, note, formula: cell(name), style: "key" });
   return [
     {
       cells: [
-        { value: `${TITLE}${inputs.batch.name}`, formula: builtin("CONCATENATE", TITLE, input("batch.name")), style: "title" },
+        {
+          value: `${TITLE}${inputs.batch.name}`,
+          formula: builtin("CONCATENATE", TITLE, input("batch.name")),
+          style: "title",
+        },
       ],
     },
     {
       cells: [
-        text("Boxed, lightly filled cells are inputs; everything else is calculated from them. Change an input and the rest follows.", "subtitle"),
+        text(
+          "Boxed, lightly filled cells are inputs; everything else is calculated from them. Change an input and the rest follows.",
+          "subtitle",
+        ),
       ],
     },
     { cells: [] },
     resultRow({
-      name: "plan_worst", label: "Worst check", value: plan.worst, style: "key", formula: worstOf(), note: "fine / look again / stop: see Checks",
+      name: "plan_worst",
+      label: "Worst check",
+      value: plan.worst,
+      style: "key",
+      formula: worstOf(),
+      note: "fine / look again / stop: see Checks",
     }),
     figure("Sugar to weigh for the tirage", "kg", "plan_tirageSugar_kg", tirage.sugarKg, FORMATS.two),
     figure("Bottles to have ready", "bottles", "plan_bottles", tirage.bottles, FORMATS.whole),
-    figure("Excess pressure at cellar temperature", "bar", "plan_pressure_cellar_bar", tirage.pressures.cellar.expected, FORMATS.two),
-    figure("Excess pressure on the hottest day, high", "bar", "plan_pressure_hottest_high_bar", tirage.pressures.hottest.high, FORMATS.two, "one bottle in forty may lie above"),
+    figure(
+      "Excess pressure at cellar temperature",
+      "bar",
+      "plan_pressure_cellar_bar",
+      tirage.pressures.cellar.expected,
+      FORMATS.two,
+    ),
+    figure(
+      "Excess pressure on the hottest day, high",
+      "bar",
+      "plan_pressure_hottest_high_bar",
+      tirage.pressures.hottest.high,
+      FORMATS.two,
+      "one bottle in forty may lie above",
+    ),
     figure("Dosage a bottle", "mL", "plan_dosage_mL", dosage.eachMl, FORMATS.two),
     figure("Driest sweetness term permitted", "", "plan_term_1", dosage.terms[0]!, "General"),
     resultRow({
-      name: "plan_glance_disgorging", label: "Planned disgorging", value: dates.disgorging, format: FORMATS.date, style: "key",
+      label: "Planned disgorging",
+      value: dates.disgorging,
+      format: FORMATS.date,
+      style: "key",
       formula: cell("plan_disgorging"),
     }),
     figure("Cost of a saleable bottle", currencyUnit(batch), "plan_perBottle", costs.perBottle, FORMATS.two),
   ];
 };
-

@@ -1,10 +1,26 @@
 /**
  * Section Materials: what is needed, what to order, what it costs.
  */
-import { OTHER_KEYS, materialKeys, materials, type MaterialKey, type OtherKey } from "../../cellar/batch/materials";
+import {
+  OTHER_KEYS,
+  materialKeys,
+  materials,
+  type MaterialKey,
+  type OtherKey,
+} from "../../cellar/batch/materials";
 import { builtin, cell, divided, equals, iff, mousse, operation, times, type Expression } from "../formula";
 import type { CellSpec, Row } from "../layout";
-import { FORMATS, columnHeads, heading, input, inputCell, resultCell, text, type Batch, type Section } from "./rows";
+import {
+  FORMATS,
+  columnHeads,
+  heading,
+  input,
+  inputCell,
+  resultCell,
+  text,
+  type Batch,
+  type Section,
+} from "./rows";
 
 const byRate = (rate: string): Expression => divided(times(input(rate), input("baseWine.volume_hL")), 1000);
 const bottles = cell("plan_bottles");
@@ -21,7 +37,9 @@ const needs: Readonly<Record<MaterialKey, Expression>> = {
   bidules: bottles,
   dosageSugar: cell("plan_dosageSugar_kg"),
   dosageLiqueur: iff(
-    builtin("OR", equals(kind, "concentrate"), equals(kind, "sweet reserve wine")), cell("plan_dosageBatch_L"), 0,
+    builtin("OR", equals(kind, "concentrate"), equals(kind, "sweet reserve wine")),
+    cell("plan_dosageBatch_L"),
+    0,
   ),
   corks: finished,
   muselets: finished,
@@ -38,19 +56,48 @@ export const materialsSection: Section = (batch) => {
   const last = OTHER_KEYS[OTHER_KEYS.length - 1]!;
   const first = materialKeys[0]!;
   const needRange = { kind: "range", first: needName(first), last: `materials_${last}_need` } as const;
-  const priceRange = { kind: "range", first: `materials_${first}_price`, last: `materials_${last}_price` } as const;
+  const priceRange = {
+    kind: "range",
+    first: `materials_${first}_price`,
+    last: `materials_${last}_price`,
+  } as const;
   return [
-    ...heading("Materials", true),
-    columnHeads("Item", ">Need", "Unit", ">Spare, %", ">Pack size", ">Packs to order", ">Price for 1", ">Cost"),
-    ...materialKeys.map((key) => line(batch, key, text(materials[key].label, "label"), needCell(batch, key), text(materials[key].unit, "unit"))),
+    ...heading("Materials"),
+    columnHeads(
+      "Item",
+      ">Need",
+      "Unit",
+      ">Spare, %",
+      ">Pack size",
+      ">Packs to order",
+      ">Price for 1",
+      ">Cost",
+    ),
+    ...materialKeys.map((key) =>
+      line(
+        batch,
+        key,
+        text(materials[key].label, "label"),
+        needCell(batch, key),
+        text(materials[key].unit, "unit"),
+      ),
+    ),
     ...OTHER_KEYS.map((key) =>
-      line(batch, key, inputCell(`materials.${key}.name`, inputs), inputCell(`materials.${key}.need`, inputs), text("", "unit")),
+      line(
+        batch,
+        key,
+        inputCell(`materials.${key}.name`, inputs),
+        inputCell(`materials.${key}.need`, inputs),
+        text("", "unit"),
+      ),
     ),
     {
       cells: [
         text("Needed, but without a price", "label"),
         resultCell({
-          name: "plan_unpriced", value: plan.costs.unpriced, format: FORMATS.whole,
+          name: "plan_unpriced",
+          value: plan.costs.unpriced,
+          format: FORMATS.whole,
           formula: builtin("SUMPRODUCT", times(operation(needRange, ">", 0), equals(priceRange, ""))),
         }),
         text("items", "unit"),
@@ -63,11 +110,20 @@ export const materialsSection: Section = (batch) => {
 function needCell({ plan }: Batch, key: MaterialKey): CellSpec {
   const counted = materials[key].unit === "pieces";
   return resultCell({
-    name: needName(key), value: plan.costs.lines[key].need, formula: needs[key], format: counted ? FORMATS.whole : FORMATS.two,
+    key: needName(key),
+    value: plan.costs.lines[key].need,
+    formula: needs[key],
+    format: counted ? FORMATS.whole : FORMATS.two,
   });
 }
 
-function line({ inputs, plan }: Batch, key: MaterialKey | OtherKey, item: CellSpec, need: CellSpec, unit: CellSpec): Row {
+function line(
+  { inputs, plan }: Batch,
+  key: MaterialKey | OtherKey,
+  item: CellSpec,
+  need: CellSpec,
+  unit: CellSpec,
+): Row {
   const at = (which: string) => input(`materials.${key}.${which}`);
   const { packs, cost } = plan.costs.lines[key];
   const packsName = `plan_${key}_packs`;
@@ -79,11 +135,18 @@ function line({ inputs, plan }: Batch, key: MaterialKey | OtherKey, item: CellSp
       inputCell(`materials.${key}.spare_pct`, inputs),
       inputCell(`materials.${key}.pack`, inputs),
       resultCell({
-        name: packsName, value: packs, format: FORMATS.whole,
-        formula: mousse("COST.PACKS", cell(need.name!), at("pack"), at("spare_pct")),
+        name: packsName,
+        value: packs,
+        format: FORMATS.whole,
+        formula: mousse("COST.PACKS", cell((need.key ?? need.name)!), at("pack"), at("spare_pct")),
       }),
       inputCell(`materials.${key}.price`, inputs),
-      resultCell({ name: costName(key), value: cost, format: FORMATS.two, formula: times(cell(packsName), at("pack"), at("price")) }),
+      resultCell({
+        name: costName(key),
+        value: cost,
+        format: FORMATS.two,
+        formula: times(cell(packsName), at("pack"), at("price")),
+      }),
     ],
   };
 }

@@ -4,7 +4,7 @@
 import { serialFromIso } from "../../cellar/ageing";
 import { allowedText, placedFields, type PlacedField } from "../../cellar/batch/field-kinds";
 import { fields } from "../../cellar/batch/fields";
-import type { BatchInputs } from "../../cellar/batch/inputs";
+import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { CellStyle, CellValue } from "../data";
 import { builtin, cell, type Expression } from "../formula";
@@ -45,7 +45,10 @@ export const text = (value: string, style: CellStyle): CellSpec => ({ value, sty
 /** The input cell of a field, holding what the batch gives. */
 export function inputCell(dotted: string, inputs: BatchInputs): CellSpec {
   const { name, field, path } = placed(dotted);
-  const given = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], inputs) as CellValue;
+  const given = path.reduce<unknown>(
+    (node, key) => (node as Record<string, unknown>)[key],
+    inputs,
+  ) as CellValue;
   const value = field.kind === "date" ? serialFromIso(String(given))! : given === "" ? null : given;
   const whole = field.kind === "number" && field.domain.whole === true;
   const format = field.kind === "date" ? FORMATS.date : whole ? FORMATS.whole : undefined;
@@ -67,12 +70,18 @@ export function inputRow(dotted: string, { inputs }: Batch, unit?: Unit): Row {
   const ownUnit = field.kind === "number" || field.kind === "optional" ? field.unit : "";
   const note = field.note || (field.kind === "choice" && field.options.length <= 5 ? allowedText(field) : "");
   return {
-    cells: [text(field.label, "label"), inputCell(dotted, inputs), unitCell(unit ?? ownUnit), ...(note ? [text(note, "note")] : [])],
+    cells: [
+      text(field.label, "label"),
+      inputCell(dotted, inputs),
+      unitCell(unit ?? ownUnit),
+      ...(note ? [text(note, "note")] : []),
+    ],
   };
 }
 
 export interface Result {
-  readonly name: string;
+  readonly name?: string;
+  readonly key?: string;
   readonly label: string;
   readonly unit?: Unit;
   readonly note?: string;
@@ -82,24 +91,44 @@ export interface Result {
   readonly style?: CellStyle;
 }
 
-export function resultCell({ name, value, formula, format, style = "result" }: Omit<Result, "label">): CellSpec {
-  return { name, value, formula, style, ...(format !== undefined && { format }) };
+export function resultCell({
+  name,
+  key,
+  value,
+  formula,
+  format,
+  style = "result",
+}: Omit<Result, "label">): CellSpec {
+  return {
+    value,
+    formula,
+    style,
+    ...(name !== undefined && { name }),
+    ...(key !== undefined && { key }),
+    ...(format !== undefined && { format }),
+  };
 }
 
 export function resultRow(result: Result): Row {
   const { label, unit = "", note = "" } = result;
-  return { cells: [text(label, "label"), resultCell(result), unitCell(unit), ...(note ? [text(note, "note")] : [])] };
+  return {
+    cells: [text(label, "label"), resultCell(result), unitCell(unit), ...(note ? [text(note, "note")] : [])],
+  };
 }
 
 /** A heading, with room above it. */
-export function heading(title: string, newPage = false): Row[] {
+export function heading(title: string): Row[] {
   const cells = [text(title, "heading"), ...Array.from({ length: LAST_COLUMN }, () => text("", "heading"))];
-  return [{ cells: [], ...(newPage && { newPage }) }, { cells }];
+  return [{ cells: [] }, { cells }];
 }
 
 /** Heads of a table; those of number columns are marked with a leading ">" and stand to the right like their numbers. */
 export function columnHeads(...heads: string[]): Row {
-  return { cells: heads.map((head) => (head.startsWith(">") ? text(head.slice(1), "numberHead") : text(head, "columnHead"))) };
+  return {
+    cells: heads.map((head) =>
+      head.startsWith(">") ? text(head.slice(1), "numberHead") : text(head, "columnHead"),
+    ),
+  };
 }
 
 /** Characters that fit on one line of cells merged from a column to the last one. */
@@ -109,4 +138,5 @@ const lineLength = (column: number) => COLUMN_WIDTHS.slice(column).reduce((sum, 
 export function paragraph(content: string, style: CellStyle): Row {
   return { cells: [text(content, style)], merge: [0, LAST_COLUMN], lines: linesFor(content, 0) };
 }
-export const linesFor = (content: string, column: number) => Math.ceil((content.length * 1.05) / lineLength(column));
+export const linesFor = (content: string, column: number) =>
+  Math.ceil((content.length * 1.05) / lineLength(column));

@@ -1,7 +1,7 @@
 /**
  * The sheet Plan · batch: its sections in the order in which they are read.
  */
-import type { BatchInputs } from "../../cellar/batch/inputs";
+import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { SheetData } from "../data";
 import { layOut } from "../layout";
@@ -18,15 +18,23 @@ import { COLUMN_WIDTHS, type Section } from "./rows";
 import { tirageSection } from "./tirage";
 
 const SECTIONS: readonly Section[] = [
-  glanceSection, batchSection, baseWineSection, tirageSection, checksSection, leesSection, dosageSection, materialsSection,
-  costsSection, cautionsSection,
+  glanceSection,
+  batchSection,
+  baseWineSection,
+  tirageSection,
+  checksSection,
+  leesSection,
+  dosageSection,
+  materialsSection,
+  costsSection,
+  cautionsSection,
 ];
 
-/** The title stays in sight. */
-const FROZEN_ROWS = 1;
+/** The title stays in sight; a batch prints on two pages. */
+const PAGE = { frozenRows: 1, pagesTall: 2 };
 
 /** One batch's plan; its name avoids the sheets there are. */
 export function planSheet(inputs: BatchInputs, plan: BatchPlan, takenNames: readonly string[]): SheetData {
   const rows = SECTIONS.flatMap((section) => section({ inputs, plan }));
-  return layOut(freeSheetName("Plan", inputs.batch.name, takenNames), rows, COLUMN_WIDTHS, FROZEN_ROWS);
+  return layOut(freeSheetName("Plan", inputs.batch.name, takenNames), rows, COLUMN_WIDTHS, PAGE);
 }

@@ -2,100 +2,237 @@
  * Section Tirage: choices, then what to weigh and pour, then pressure.
  */
 import type { PressureRange } from "../../cellar/carbonation";
-import { blank, cell, divided, equals, iff, isBlank, minus, mousse, nth, plus, type Expression } from "../formula";
+import {
+  blank,
+  cell,
+  divided,
+  equals,
+  iff,
+  isBlank,
+  minus,
+  mousse,
+  nth,
+  plus,
+  type Expression,
+} from "../formula";
 import type { Row } from "../layout";
-import { FORMATS, columnHeads, heading, input, inputRow, resultCell, resultRow, text, type Section } from "./rows";
+import {
+  FORMATS,
+  columnHeads,
+  heading,
+  input,
+  inputRow,
+  resultCell,
+  resultRow,
+  text,
+  type Section,
+} from "./rows";
 
 const dose = cell("plan_dose_gL");
 const wine = cell("plan_wineWithStarter_hL");
 const wineSugar = input("baseWine.sugar_gL");
 const strength = input("tirage.liqueur_gL");
 const byLiqueur = equals(input("tirage.sugarForm"), "liqueur");
-const wineAndBottle = [input("tirage.yield"), input("tirage.headspace_pct"), input("baseWine.dissolvedCO2_gL")] as const;
+const wineAndBottle = [
+  input("tirage.yield"),
+  input("tirage.headspace_pct"),
+  input("baseWine.dissolvedCO2_gL"),
+] as const;
 
 const CHOICES = [
-  "goal", "pressure_bar", "pressureAt_C", "dose_gL", "sugarForm", "liqueur_gL", "loss_pct", "starterTarget_Mcells_mL",
-  "starter_Mcells_mL", "yeast_gHL", "nutrient_gHL", "riddlingAid_gHL", "yield", "headspace_pct", "cellar_C", "hottest_C",
+  "goal",
+  "pressure_bar",
+  "pressureAt_C",
+  "dose_gL",
+  "sugarForm",
+  "liqueur_gL",
+  "loss_pct",
+  "starterTarget_Mcells_mL",
+  "starter_Mcells_mL",
+  "yeast_gHL",
+  "nutrient_gHL",
+  "riddlingAid_gHL",
+  "yield",
+  "headspace_pct",
+  "cellar_C",
+  "hottest_C",
   "glassRating_bar",
 ] as const;
 
 export const tirageSection: Section = (batch) => {
   const { tirage } = batch.plan;
-  const liqueurRecipe = mousse("DOSAGE.RECIPE", cell("plan_tirageLiqueur_L"), strength, mousse("SUGAR.SUCROSE", wineSugar));
+  const liqueurRecipe = mousse(
+    "DOSAGE.RECIPE",
+    cell("plan_tirageLiqueur_L"),
+    strength,
+    mousse("SUGAR.SUCROSE", wineSugar),
+  );
   return [
     ...heading("Tirage"),
     ...CHOICES.map((key) => inputRow(`tirage.${key}`, batch)),
     { cells: [] },
     resultRow({
-      name: "plan_dose_gL", label: "Dose in the filled bottle", unit: "g/L sucrose", format: FORMATS.two, value: tirage.dose,
+      name: "plan_dose_gL",
+      label: "Dose in the filled bottle",
+      unit: "g/L sucrose",
+      format: FORMATS.two,
+      value: tirage.dose,
       formula: iff(
         equals(input("tirage.goal"), "pressure"),
-        mousse("TIRAGE.DOSE", input("tirage.pressure_bar"), input("tirage.pressureAt_C"), input("baseWine.alcohol_vol"), ...wineAndBottle),
+        mousse(
+          "TIRAGE.DOSE",
+          input("tirage.pressure_bar"),
+          input("tirage.pressureAt_C"),
+          input("baseWine.alcohol_vol"),
+          ...wineAndBottle,
+        ),
         input("tirage.dose_gL"),
       ),
       note: "fermentable sugar, the wine's own counted",
     }),
     resultRow({
-      name: "plan_starter_L", label: "Yeast starter", unit: "L", format: FORMATS.one, value: tirage.starterL,
+      name: "plan_starter_L",
+      label: "Yeast starter",
+      unit: "L",
+      format: FORMATS.one,
+      value: tirage.starterL,
       formula: iff(
-        isBlank(input("tirage.starter_Mcells_mL")), 0,
-        mousse("TIRAGE.STARTER", input("baseWine.volume_hL"), input("tirage.starterTarget_Mcells_mL"), input("tirage.starter_Mcells_mL")),
+        isBlank(input("tirage.starter_Mcells_mL")),
+        0,
+        mousse(
+          "TIRAGE.STARTER",
+          input("baseWine.volume_hL"),
+          input("tirage.starterTarget_Mcells_mL"),
+          input("tirage.starter_Mcells_mL"),
+        ),
       ),
       note: "counted as wine of the same sugar",
     }),
     resultRow({
-      name: "plan_wineWithStarter_hL", label: "Base wine with starter", unit: "hL", format: FORMATS.two, value: tirage.wineHl,
+      name: "plan_wineWithStarter_hL",
+      label: "Base wine with starter",
+      unit: "hL",
+      format: FORMATS.two,
+      value: tirage.wineHl,
       formula: plus(input("baseWine.volume_hL"), divided(cell("plan_starter_L"), 100)),
     }),
     resultRow({
-      name: "plan_tirageLiqueur_L", label: "Tirage liqueur to mix in", unit: "L", format: FORMATS.one, value: tirage.liqueurL,
+      name: "plan_tirageLiqueur_L",
+      label: "Tirage liqueur to mix in",
+      unit: "L",
+      format: FORMATS.one,
+      value: tirage.liqueurL,
       formula: iff(byLiqueur, mousse("TIRAGE.LIQUEUR", wine, dose, strength, wineSugar), 0),
       note: "0 with dry sugar",
     }),
     resultRow({
-      name: "plan_tirageSugar_kg", label: "Sugar to weigh", unit: "kg", format: FORMATS.two, value: tirage.sugarKg, style: "key",
+      name: "plan_tirageSugar_kg",
+      label: "Sugar to weigh",
+      unit: "kg",
+      format: FORMATS.two,
+      value: tirage.sugarKg,
+      style: "key",
       formula: iff(byLiqueur, nth(liqueurRecipe, 1), mousse("TIRAGE.SUGAR", wine, dose, wineSugar)),
       note: "dry, or in the liqueur",
     }),
     resultRow({
-      name: "plan_liqueurWine_L", label: "Wine to dissolve it in", unit: "L", format: FORMATS.one, value: tirage.liqueurWineL,
+      name: "plan_liqueurWine_L",
+      label: "Wine to dissolve it in",
+      unit: "L",
+      format: FORMATS.one,
+      value: tirage.liqueurWineL,
       formula: iff(byLiqueur, nth(liqueurRecipe, 2), 0),
       note: "liqueur only; on top of the base wine above",
     }),
     resultRow({
-      name: "plan_volume_hL", label: "Volume to put in bottles", unit: "hL", format: FORMATS.two, value: tirage.volumeHl,
+      name: "plan_volume_hL",
+      label: "Volume to put in bottles",
+      unit: "hL",
+      format: FORMATS.two,
+      value: tirage.volumeHl,
       formula: mousse(
-        "TIRAGE.VOLUME", input("baseWine.volume_hL"), dose, iff(byLiqueur, strength, 0), wineSugar, cell("plan_starter_L"),
+        "TIRAGE.VOLUME",
+        input("baseWine.volume_hL"),
+        dose,
+        iff(byLiqueur, strength, 0),
+        wineSugar,
+        cell("plan_starter_L"),
       ),
     }),
     resultRow({
-      name: "plan_bottles", label: "Bottles filled", unit: "bottles", format: FORMATS.whole, value: tirage.bottles, style: "key",
-      formula: mousse("TIRAGE.BOTTLES", cell("plan_volume_hL"), input("batch.bottle_mL"), input("tirage.loss_pct")),
+      name: "plan_bottles",
+      label: "Bottles filled",
+      unit: "bottles",
+      format: FORMATS.whole,
+      value: tirage.bottles,
+      style: "key",
+      formula: mousse(
+        "TIRAGE.BOTTLES",
+        cell("plan_volume_hL"),
+        input("batch.bottle_mL"),
+        input("tirage.loss_pct"),
+      ),
       note: "crown caps and bidules: as many, and the spare below",
     }),
     resultRow({
-      name: "plan_totalAlcoholBefore_vol", label: "Total alcohol of the base wine", unit: "% vol", format: FORMATS.two,
+      name: "plan_totalAlcoholBefore_vol",
+      label: "Total alcohol of the base wine",
+      unit: "% vol",
+      format: FORMATS.two,
       value: tirage.totalAlcoholBeforeVol,
-      formula: mousse("TIRAGE.ALCOHOL", input("baseWine.alcohol_vol"), mousse("SUGAR.SUCROSE", wineSugar), wineSugar),
+      formula: mousse(
+        "TIRAGE.ALCOHOL",
+        input("baseWine.alcohol_vol"),
+        mousse("SUGAR.SUCROSE", wineSugar),
+        wineSugar,
+      ),
       note: "with its own sugar fermented",
     }),
     resultRow({
-      name: "plan_alcoholAfter_vol", label: "Alcohol after the second fermentation", unit: "% vol", format: FORMATS.two,
-      value: tirage.alcoholAfterVol, formula: mousse("TIRAGE.ALCOHOL", input("baseWine.alcohol_vol"), dose, wineSugar),
+      name: "plan_alcoholAfter_vol",
+      label: "Alcohol after the second fermentation",
+      unit: "% vol",
+      format: FORMATS.two,
+      value: tirage.alcoholAfterVol,
+      formula: mousse("TIRAGE.ALCOHOL", input("baseWine.alcohol_vol"), dose, wineSugar),
     }),
     resultRow({
-      name: "plan_alcoholRise_vol", label: "Rise of alcohol at tirage", unit: "% vol", format: FORMATS.two, value: tirage.alcoholRiseVol,
+      name: "plan_alcoholRise_vol",
+      label: "Rise of alcohol at tirage",
+      unit: "% vol",
+      format: FORMATS.two,
+      value: tirage.alcoholRiseVol,
       formula: minus(cell("plan_alcoholAfter_vol"), cell("plan_totalAlcoholBefore_vol")),
     }),
     { cells: [] },
-    { cells: [text("Excess pressure under the crown cap; 95 % of the bottles lie between low and high.", "note")] },
+    {
+      cells: [
+        text("Excess pressure under the crown cap; 95 % of the bottles lie between low and high.", "note"),
+      ],
+    },
     columnHeads("When", ">Expected, bar", ">At, °C", ">Low, bar", ">High, bar"),
-    pressureRow("Cellar", "cellar", input("tirage.cellar_C"), batch.inputs.tirage.cellar_C, tirage.pressures.cellar),
+    pressureRow(
+      "Cellar",
+      "cellar",
+      input("tirage.cellar_C"),
+      batch.inputs.tirage.cellar_C,
+      tirage.pressures.cellar,
+    ),
     pressureRow("At 10 °C", "at10", null, 10, tirage.pressures.at10),
     pressureRow("At 20 °C", "at20", null, 20, tirage.pressures.at20),
-    pressureRow("Hottest day in storage", "hottest", input("tirage.hottest_C"), batch.inputs.tirage.hottest_C, tirage.pressures.hottest),
+    pressureRow(
+      "Hottest day in storage",
+      "hottest",
+      input("tirage.hottest_C"),
+      batch.inputs.tirage.hottest_C,
+      tirage.pressures.hottest,
+    ),
     resultRow({
-      name: "plan_at20ByTable_bar", label: "At 20 °C by the official gauge table", unit: "bar", format: FORMATS.two, value: tirage.at20ByTable,
+      name: "plan_at20ByTable_bar",
+      label: "At 20 °C by the official gauge table",
+      unit: "bar",
+      format: FORMATS.two,
+      value: tirage.at20ByTable,
       formula: mousse("PRESSURE.AT20", cell("plan_pressure_at10_bar"), 10),
       note: "from the 10 °C value; table and physics differ by some per cent",
     }),
@@ -103,22 +240,54 @@ export const tirageSection: Section = (batch) => {
 };
 
 /** One temperature: expected, low and high. A given temperature stands as a plain number that can be changed. */
-function pressureRow(label: string, key: string, temperature: Expression | null, celsius: number, range: PressureRange): Row {
+function pressureRow(
+  label: string,
+  key: string,
+  temperature: Expression | null,
+  celsius: number,
+  range: PressureRange,
+): Row {
   const at = cell(`plan_temperature_${key}_C`);
-  const spread = mousse("TIRAGE.RANGE", dose, at, input("baseWine.alcohol_vol"), blank, blank, blank, blank, ...wineAndBottle);
+  const spread = mousse(
+    "TIRAGE.RANGE",
+    dose,
+    at,
+    input("baseWine.alcohol_vol"),
+    blank,
+    blank,
+    blank,
+    blank,
+    ...wineAndBottle,
+  );
   return {
     cells: [
       text(label, "label"),
       resultCell({
-        name: `plan_pressure_${key}_bar`, value: range.expected, format: FORMATS.two, style: "key",
+        name: `plan_pressure_${key}_bar`,
+        value: range.expected,
+        format: FORMATS.two,
+        style: "key",
         formula: mousse("TIRAGE.PRESSURE", dose, at, input("baseWine.alcohol_vol"), ...wineAndBottle),
       }),
       {
-        name: `plan_temperature_${key}_C`, value: celsius, style: "result", format: FORMATS.one,
+        key: `plan_temperature_${key}_C`,
+        value: celsius,
+        style: "result",
+        format: FORMATS.one,
         ...(temperature && { formula: temperature }),
       },
-      resultCell({ name: `plan_pressure_${key}_low_bar`, value: range.low, format: FORMATS.two, formula: nth(spread, 1) }),
-      resultCell({ name: `plan_pressure_${key}_high_bar`, value: range.high, format: FORMATS.two, formula: nth(spread, 3) }),
+      resultCell({
+        name: `plan_pressure_${key}_low_bar`,
+        value: range.low,
+        format: FORMATS.two,
+        formula: nth(spread, 1),
+      }),
+      resultCell({
+        name: `plan_pressure_${key}_high_bar`,
+        value: range.high,
+        format: FORMATS.two,
+        formula: nth(spread, 3),
+      }),
     ],
   };
 }

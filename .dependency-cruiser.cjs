@@ -1,0 +1,35 @@
+/** Which way imports may point. Each rule says why. */
+const only = (room, allowed, why) => ({
+  name: `${room.replaceAll("/", "-")}-imports`,
+  comment: why,
+  severity: "error",
+  from: { path: `^src/${room}/` },
+  to: { path: "^src/", pathNot: `^src/(${[room, ...allowed].join("|")})(/|$)` },
+});
+
+module.exports = {
+  forbidden: [
+    only("cellar", [], "The calculation module knows nothing of sheets, hosts or pages."),
+    only("functions", ["cellar"], "A function is an adapter between a cell and the cellar."),
+    only("workbook", ["cellar"], "What is to be written is data; it knows no host."),
+    only("hosts/excel", ["workbook", "hosts/host.ts"], "A host turns workbook data into its own terms; no host knows another."),
+    only("hosts/xlsx", ["workbook"], "A host turns workbook data into its own terms; no host knows another."),
+    only("hosts/grid", ["workbook", "cellar", "hosts/host.ts"], "A host turns workbook data into its own terms; no host knows another."),
+    only("taskpane", ["cellar", "workbook", "hosts"], "The pane is the outermost room but the workbench."),
+    { name: "no-circle", severity: "error", comment: "A circle has no direction.", from: {}, to: { circular: true, dependencyTypesNot: ["type-only"] } },
+    {
+      name: "cellar-alone", severity: "error", comment: "No Office, no DOM, no clock, no I/O in the calculation module.",
+      from: { path: "^src/cellar/" }, to: { dependencyTypes: ["core", "npm", "npm-dev"], pathNot: "node_modules/zod" },
+    },
+    {
+      name: "office-only-in-excel", severity: "error", comment: "Office is behind the Excel host and the pane's entry.",
+      from: { pathNot: "^src/(hosts/excel|taskpane)/" }, to: { path: "office-js" },
+    },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tsconfig.json" },
+    exclude: { path: "\\.css$" },
+  },
+};

@@ -1,0 +1,79 @@
+/**
+ * Chromium for the browser tests, wherever this machine has it.
+ */
+import { existsSync } from "node:fs";
+import { createServer, type Server } from "node:http";
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import { chromium, type Browser } from "playwright-core";
+
+const PLACES = [
+  process.env.CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
+  "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
+];
+
+export const chromiumPath = PLACES.find((place) => place !== undefined && existsSync(place));
+
+const HOW = "No Chromium found: install it (Debian: apt-get install chromium) or set CHROMIUM to its path.";
+
+/** Skips with one line on a machine without Chromium; in CI a missing browser is a failure. */
+export function browserDescribe(name: string, tests: () => void): void {
+  if (chromiumPath !== undefined || process.env.CI) {
+    describe(name, tests);
+    return;
+  }
+  console.warn(HOW);
+  describe.skip(name, tests);
+}
+
+export function launchChromium(): Promise<Browser> {
+  if (chromiumPath === undefined) throw new Error(HOW);
+  const quiet = [
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+  ];
+  return chromium.launch({ executablePath: chromiumPath, headless: true, args: ["--no-sandbox", ...quiet] });
+}
+
+const TYPES: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript",
+  ".css": "text/css",
+  ".json": "application/json",
+  ".png": "image/png",
+};
+
+const DIST = path.resolve(__dirname, "../../dist");
+
+/** The built pages, served on this machine only. */
+export async function serveDist(): Promise<{ address: string; close(): Promise<void> }> {
+  if (!existsSync(path.join(DIST, "workbench.html")))
+    throw new Error("There is no build; run npm run build first.");
+  const server: Server = createServer((request, response) => {
+    const file = path.join(DIST, path.normalize(new URL(request.url ?? "/", "http://localhost").pathname));
+    readFile(file).then(
+      (content) =>
+        response
+          .setHeader("content-type", TYPES[path.extname(file)] ?? "application/octet-stream")
+          .end(content),
+      () => response.writeHead(404).end(),
+    );
+  });
+  await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
+  const bound = server.address();
+  const port = typeof bound === "object" && bound ? bound.port : 0;
+  return {
+    address: `http://127.0.0.1:${port}`,
+    close: () => new Promise((done) => server.close(() => done())),
+  };
+}
