@@ -11,6 +11,7 @@ export type CellStyle =
   | "heading"
   | "columnHead"
   | "numberHead"
+  | "indentedHead"
   | "label"
   | "unit"
   | "note"

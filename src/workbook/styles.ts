@@ -15,6 +15,8 @@ export interface Look {
   readonly border?: "box" | "below" | "above";
   readonly align?: "left" | "right" | "center";
   readonly wrap?: boolean;
+  /** Set a little away from the cell to the left; such cells are aligned left. */
+  readonly indent?: boolean;
 }
 
 /** On every machine that opens these sheets, or with a twin of the same widths. */
@@ -30,14 +32,15 @@ export const looks: Readonly<Record<CellStyle, Look>> = {
   subtitle: { size: 10, color: QUIET },
   heading: { bold: true, size: 12, color: INK, fill: "E4E9E2", border: "below" },
   columnHead: { bold: true, color: INK, border: "below", wrap: true },
+  indentedHead: { bold: true, color: INK, border: "below", align: "left", indent: true },
   numberHead: { bold: true, color: INK, border: "below", wrap: true, align: "right" },
   label: { color: INK },
-  unit: { color: QUIET },
+  unit: { color: QUIET, align: "left", indent: true },
   note: { color: QUIET, italic: true },
   input: { color: INK, fill: "FFF6DC", border: "box" },
   result: { color: INK, align: "right" },
   total: { bold: true, color: INK, border: "above" },
   key: { bold: true, size: 11, color: INK, align: "right" },
-  verdict: { bold: true, color: INK },
+  verdict: { bold: true, color: INK, align: "left", indent: true },
   caution: { color: INK, wrap: true },
 };

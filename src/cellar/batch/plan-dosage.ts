@@ -83,9 +83,7 @@ export function planDosage(inputs: BatchInputs, tirage: TiragePlan): DosagePlan 
     ? (["dosage.target_gL", dosage.target_gL] as const)
     : (["dosage.strength_gL", dosage.strength_gL] as const);
   const eachMl = dosed
-    ? required(doseField, doseGiven, () =>
-        dosageMl(batch.bottle_mL, residual, dosage.target_gL!, liqueurGL),
-      )
+    ? required(doseField, doseGiven, () => dosageMl(batch.bottle_mL, residual, dosage.target_gL!, liqueurGL))
     : 0;
   const liqueurVol = dosed ? dosage.liqueur_vol! * (fromSugar ? recipeFor(1).carrierL : 1) : 0;
   const batchL = batchLiqueurL(bottlesFinished, eachMl, dosage.reserve_pct);

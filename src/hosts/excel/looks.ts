@@ -46,7 +46,7 @@ function styledCells({ cells, merges }: SheetData): { row: number; column: numbe
   });
 }
 
-function formatOf({ bold, italic, size, color, fill, align, wrap }: Look) {
+function formatOf({ bold, italic, size, color, fill, align, wrap, indent }: Look) {
   const font = {
     ...(bold && { bold }),
     ...(italic && { italic }),
@@ -58,6 +58,7 @@ function formatOf({ bold, italic, size, color, fill, align, wrap }: Look) {
     ...(fill !== undefined && { fill: { color: hex(fill) } }),
     ...(align && { horizontalAlignment: ALIGNMENTS[align] }),
     ...(wrap && { wrapText: wrap }),
+    ...(indent && { indentLevel: 1 }),
   };
   return Object.keys(format).length > 0 ? format : undefined;
 }

@@ -13,6 +13,7 @@ const ALIGN = { left: 1, center: 2, right: 3 } as const;
 const MIDDLE = 2;
 const WRAP = 3;
 
+const INDENT_PIXELS = 8;
 const PIXELS_PER_CHARACTER = 7.2;
 const PIXELS_PER_POINT = 96 / 72;
 export const widthOfPixels = (pixels: number) => Math.round((pixels / PIXELS_PER_CHARACTER) * 10) / 10;
@@ -48,6 +49,7 @@ function styleOf(style: CellStyle, format: string | undefined): IStyleData {
     ...(look.border && { bd: borders[look.border] }),
     ...(look.align && { ht: ALIGN[look.align] }),
     ...(look.wrap && { tb: WRAP }),
+    ...(look.indent && { pd: { l: INDENT_PIXELS } }),
     ...(format !== undefined && { n: { pattern: format } }),
   };
 }

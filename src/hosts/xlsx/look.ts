@@ -14,12 +14,12 @@ const borders: Readonly<Record<NonNullable<Look["border"]>, FileStyle["border"]>
 };
 
 function fileStyle(look: Look, format: string | undefined): FileStyle {
-  const { bold, italic, size = FONT_SIZE, color, fill, border, align, wrap } = look;
+  const { bold, italic, size = FONT_SIZE, color, fill, border, align, wrap, indent } = look;
   return {
     font: { name: FONT, size, bold, italic, color: color === undefined ? undefined : { rgb: color } },
     fill: fill === undefined ? undefined : { type: "pattern", pattern: "solid", fgColor: { rgb: fill } },
     border: border && borders[border],
-    alignment: align || wrap ? { horizontal: align, wrapText: wrap } : undefined,
+    alignment: align || wrap ? { horizontal: align, wrapText: wrap, indent: indent ? 1 : undefined } : undefined,
     numFmt: format === "General" ? undefined : format,
   };
 }

@@ -261,7 +261,7 @@ export const checksSection: Section = (batch) => [
       text(`Limits recorded ${RECORDED}; regulation changes. Overrule one by typing over its cell.`, "note"),
     ],
   },
-  columnHeads("What", ">Value", "Unit", ">Limit", "Verdict", "Source"),
+  columnHeads("What", ">Value", "~Unit", ">Limit", "~Verdict", "Source"),
   ...CHECK_KEYS.map((key) => checkRow(key, batch)),
 ];
 

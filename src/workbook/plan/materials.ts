@@ -66,7 +66,7 @@ export const materialsSection: Section = (batch) => {
     columnHeads(
       "Item",
       ">Need",
-      "Unit",
+      "~Unit",
       ">Spare, %",
       ">Pack size",
       ">Packs to order",

@@ -122,12 +122,14 @@ export function heading(title: string): Row[] {
   return [{ cells: [] }, { cells }];
 }
 
-/** Heads of a table; those of number columns are marked with a leading ">" and stand to the right like their numbers. */
+/** Heads of a table: ">" marks those of number columns, to the right like their numbers, "~" those set a little away. */
 export function columnHeads(...heads: string[]): Row {
+  const styles: Readonly<Record<string, CellStyle>> = { ">": "numberHead", "~": "indentedHead" };
   return {
-    cells: heads.map((head) =>
-      head.startsWith(">") ? text(head.slice(1), "numberHead") : text(head, "columnHead"),
-    ),
+    cells: heads.map((head) => {
+      const style = styles[head.charAt(0)];
+      return style ? text(head.slice(1), style) : text(head, "columnHead");
+    }),
   };
 }
 
