@@ -99,12 +99,10 @@ export function batchForm(changed: () => void): Form {
       return cell;
     };
     const columns = (key: string, item: string) =>
-      (["spare_pct", "pack", "price"] as const).map((which) =>
-        cellFor(
-          `materials.${key}.${which}`,
-          placedByDotted.get(`materials.${key}.${which}`)!.field.label.replace(/^[^:]*/, item),
-        ),
-      );
+      (["spare_pct", "pack", "price"] as const).map((which) => {
+        const dotted = `materials.${key}.${which}`;
+        return cellFor(dotted, `${item}: ${placedByDotted.get(dotted)!.field.label.toLowerCase()}`);
+      });
     for (const key of materialKeys) {
       const { label, unit } = materials[key];
       body.append(

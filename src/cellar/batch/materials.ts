@@ -47,18 +47,17 @@ type OrderFields = {
   readonly price: OptionalField;
 };
 
-const order = (label: string, unit: string): OrderFields => ({
-  spare_pct: number(`${label}: spare`, domains.percent, { blank: 0 }),
-  pack: number(`${label}: pack size`, { ...domains.packSize, unit }, { blank: 1 }),
-  price: optional(`${label}: price`, domains.money, {
-    unit: `for 1 ${unit === "pieces" ? "piece" : unit}`.trimEnd(),
-  }),
-});
+/** The same for every material: cells under one rule share it. The item's own unit stands beside it. */
+const order: OrderFields = {
+  spare_pct: number("Spare", domains.percent, { blank: 0 }),
+  pack: number("Pack size", domains.packSize, { blank: 1 }),
+  price: optional("Price for 1", domains.money, { unit: "" }),
+};
 
 const other = {
   name: text("Other material", { maxLength: 40, blank: "" }),
   need: number("Other material: quantity", domains.quantity, { blank: 0 }),
-  ...order("Other material", ""),
+  ...order,
 };
 
 export const materialFields = {

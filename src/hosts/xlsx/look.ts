@@ -19,7 +19,8 @@ function fileStyle(look: Look, format: string | undefined): FileStyle {
     font: { name: FONT, size, bold, italic, color: color === undefined ? undefined : { rgb: color } },
     fill: fill === undefined ? undefined : { type: "pattern", pattern: "solid", fgColor: { rgb: fill } },
     border: border && borders[border],
-    alignment: align || wrap ? { horizontal: align, wrapText: wrap, indent: indent ? 1 : undefined } : undefined,
+    alignment:
+      align || wrap ? { horizontal: align, wrapText: wrap, indent: indent ? 1 : undefined } : undefined,
     numFmt: format === "General" ? undefined : format,
   };
 }
