@@ -39,9 +39,12 @@ export function sweetnessVerdict(
 ): SweetnessVerdict {
   if (!conditionMet(band, sugarAdded)) return "not permitted";
   if (holds(band, sugar)) return "permitted";
-  const aboveLow = sugar >= band.low - band.toleranceBelow;
-  const belowHigh = band.high === null || sugar <= band.high + band.toleranceAbove;
-  return aboveLow && belowHigh ? "within tolerance" : "not permitted";
+  // without a tolerance the bound keeps its own "included or not"
+  const { low, high, toleranceBelow, toleranceAbove } = band;
+  const nearLow = aboveLow(band, sugar) || (toleranceBelow > 0 && sugar >= low - toleranceBelow);
+  const nearHigh =
+    belowHigh(band, sugar) || (toleranceAbove > 0 && high !== null && sugar <= high + toleranceAbove);
+  return nearLow && nearHigh ? "within tolerance" : "not permitted";
 }
 
 /** g/L to the nearer bound of the band, negative outside. A low bound of 0 is no edge: sugar cannot fall past it. */
@@ -51,11 +54,13 @@ export function sweetnessMarginGL(band: SweetnessBand, sugar: InvertGL): number 
   return Math.min(toLow, toHigh);
 }
 
-function holds(band: SweetnessBand, sugar: InvertGL): boolean {
-  const above = band.lowIncluded ? sugar >= band.low : sugar > band.low;
-  const below = band.high === null || (band.highIncluded ? sugar <= band.high : sugar < band.high);
-  return above && below;
-}
+const aboveLow = ({ low, lowIncluded }: SweetnessBand, sugar: InvertGL) =>
+  lowIncluded ? sugar >= low : sugar > low;
+
+const belowHigh = ({ high, highIncluded }: SweetnessBand, sugar: InvertGL) =>
+  high === null || (highIncluded ? sugar <= high : sugar < high);
+
+const holds = (band: SweetnessBand, sugar: InvertGL) => aboveLow(band, sugar) && belowHigh(band, sugar);
 
 function conditionMet(band: SweetnessBand, sugarAdded: boolean): boolean {
   return !(band.onlyWithoutAddedSugar === true && sugarAdded);

@@ -11,3 +11,4 @@ import "./pressure";
 import "./sugar";
 import "./sweetness";
 import "./tirage";
+import "./tirage-pressure";

@@ -7,7 +7,8 @@ import { ageingEarliest } from "../../src/functions/ageing";
 import { dosageVolume } from "../../src/functions/dosage";
 import { pressureAt20C } from "../../src/functions/pressure";
 import { sweetnessTerm } from "../../src/functions/sweetness";
-import { tirageAlcohol, tirageLiqueur, tiragePressure, tirageSugar } from "../../src/functions/tirage";
+import { tirageAlcohol, tirageLiqueur, tirageSugar } from "../../src/functions/tirage";
+import { tiragePressure } from "../../src/functions/tirage-pressure";
 import { expectPrinted } from "../support/relative";
 
 test.each([

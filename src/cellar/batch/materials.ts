@@ -61,9 +61,7 @@ const other = {
 };
 
 export const materialFields = {
-  ...(Object.fromEntries(
-    materialKeys.map((key) => [key, order(materials[key].label, materials[key].unit)]),
-  ) as Record<MaterialKey, OrderFields>),
+  ...(Object.fromEntries(materialKeys.map((key) => [key, order])) as Record<MaterialKey, OrderFields>),
   other1: other,
   other2: other,
 };

@@ -1,20 +1,12 @@
 /**
  * Section Disgorging and dosage, to the words on the label.
  */
-import { NO_TERM, UNLIMITED } from "../../cellar/batch/plan-dosage";
-import { builtin, cell, equals, iff, isBlank, minus, mousse, nth, operation, times } from "../formula";
+import { UNLIMITED } from "../../cellar/batch/plan-dosage";
+import { builtin, cell, equals, iff, isBlank, minus, mousse, nth, times } from "../formula";
 import type { Row } from "../layout";
-import {
-  FORMATS,
-  heading,
-  input,
-  inputRow,
-  resultCell,
-  resultRow,
-  text,
-  type Batch,
-  type Section,
-} from "./rows";
+import { disgorgingResults } from "./disgorging-results";
+import { labelResults } from "./label-results";
+import { FORMATS, heading, input, inputRow, resultRow, type Batch, type Section } from "./rows";
 
 const DISGORGING = ["filled_mL", "lost_mL", "pressureLost_bar", "neckBath_C"] as const;
 const DOSAGE = [
@@ -39,9 +31,6 @@ const strength = input("dosage.strength_gL");
 const carrier = mousse("SUGAR.SUCROSE", input("dosage.carrier_gL"));
 const each = cell("plan_dosage_mL");
 const liqueur = cell("plan_liqueur_gL");
-const sugar = cell("plan_sugar_gL");
-const added = operation(each, ">", 0);
-const rules = input("batch.rules");
 
 export const dosageSection: Section = (batch) => [
   ...heading("Disgorging and dosage"),
@@ -52,60 +41,6 @@ export const dosageSection: Section = (batch) => [
   ...dosageResults(batch),
   ...labelResults(batch),
 ];
-
-function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
-  return [
-    resultRow({
-      name: "plan_finished_bottles",
-      label: "Bottles to disgorge and finish",
-      unit: "bottles",
-      format: FORMATS.whole,
-      value: dosage.bottlesFinished,
-      formula: builtin(
-        "ROUNDDOWN",
-        operation(cell("plan_bottles"), "*", minus(1, operation(input("costs.breakage_pct"), "/", 100))),
-        0,
-      ),
-      note: "after the breakage given under Costs",
-    }),
-    resultRow({
-      name: "plan_freezing_C",
-      label: "Freezing point of the wine, estimate",
-      unit: "°C",
-      format: FORMATS.one,
-      value: dosage.freezingPointC,
-      formula: mousse("DISGORGING.FREEZING", cell("plan_alcoholAfter_vol"), residual),
-    }),
-    resultRow({
-      name: "plan_space_mL",
-      label: "Room in the neck",
-      unit: "mL",
-      format: FORMATS.one,
-      value: dosage.spaceMl,
-      formula: mousse(
-        "DISGORGING.SPACE",
-        iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")),
-        input("disgorging.lost_mL"),
-        bottle,
-      ),
-    }),
-    resultRow({
-      name: "plan_finishedPressure20_bar",
-      label: "Excess pressure after disgorging, at 20 °C",
-      unit: "bar",
-      format: FORMATS.two,
-      value: dosage.pressureAt20,
-      formula: minus(cell("plan_pressure_at20_bar"), input("disgorging.pressureLost_bar")),
-      note: "from the pressure at 20 °C above, less the loss",
-    }),
-    resultRow({
-      name: "plan_pressureClass",
-      label: "Pressure class of the finished wine",
-      value: dosage.pressureClass,
-      formula: mousse("PRESSURE.CLASS", cell("plan_finishedPressure20_bar"), bottle, rules),
-    }),
-  ];
-}
 
 function dosageResults({ plan: { dosage } }: Batch): Row[] {
   const recipe = mousse("DOSAGE.RECIPE", cell("plan_dosageBatch_L"), strength, carrier);
@@ -219,79 +154,6 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       format: FORMATS.two,
       value: dosage.alcoholRiseVol,
       formula: minus(cell("plan_finishedAlcohol_vol"), cell("plan_alcoholAfter_vol")),
-    }),
-  ];
-}
-
-function labelResults({ plan: { dosage } }: Batch): Row[] {
-  const term = input("dosage.term");
-  const terms = mousse("SWEETNESS.TERMS", sugar, added, rules, input("batch.language"));
-  const energy = (unit: string) =>
-    mousse("LABEL.ENERGY", cell("plan_finishedAlcohol_vol"), sugar, input("baseWine.acidity_gL"), 0, unit);
-  const alternative = (column: number) =>
-    resultCell({
-      name: `plan_term_${column}`,
-      value: dosage.terms[column - 1] ?? "",
-      formula: builtin("IFERROR", nth(terms, column), ""),
-    });
-  return [
-    {
-      cells: [
-        text("Sweetness terms permitted, driest first", "label"),
-        resultCell({
-          name: "plan_term_1",
-          value: dosage.terms[0]!,
-          style: "key",
-          formula: mousse("SWEETNESS.TERM", sugar, added, rules, input("batch.language")),
-        }),
-        alternative(2),
-        alternative(3),
-      ],
-    },
-    resultRow({
-      name: "plan_termVerdict",
-      label: "The term wanted is",
-      value: dosage.termVerdict ?? NO_TERM,
-      formula: iff(isBlank(term), NO_TERM, mousse("SWEETNESS.CHECK", term, sugar, added, rules)),
-    }),
-    resultRow({
-      name: "plan_termMargin_gL",
-      label: "… and its nearer bound is away by",
-      unit: "g/L",
-      format: FORMATS.two,
-      value: dosage.termMarginGL ?? NO_TERM,
-      formula: iff(isBlank(term), NO_TERM, mousse("SWEETNESS.MARGIN", term, sugar, rules)),
-      note: "negative: outside",
-    }),
-    resultRow({
-      name: "plan_label_vol",
-      label: "Alcohol on the label",
-      unit: "% vol",
-      format: FORMATS.one,
-      value: dosage.labelVol,
-      formula: iff(
-        isBlank(input("dosage.label_vol")),
-        mousse("LABEL.ALCOHOL", cell("plan_finishedAlcohol_vol")),
-        input("dosage.label_vol"),
-      ),
-      note: "blank above: the nearest half unit",
-    }),
-    resultRow({
-      name: "plan_energy_kJ",
-      label: "Energy",
-      unit: "kJ/100 mL",
-      format: FORMATS.whole,
-      value: dosage.energyKj,
-      formula: energy("kJ"),
-      note: "alcohol, sugar and acids; glycerol not counted",
-    }),
-    resultRow({
-      name: "plan_energy_kcal",
-      label: "Energy",
-      unit: "kcal/100 mL",
-      format: FORMATS.whole,
-      value: dosage.energyKcal,
-      formula: energy("kcal"),
     }),
   ];
 }

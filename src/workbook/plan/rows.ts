@@ -40,6 +40,13 @@ export function placed(dotted: string): PlacedField {
 /** The input cell of a field, in a formula. */
 export const input = (dotted: string): Expression => cell(placed(dotted).name);
 
+/** What the pressure functions know of the wine and the bottle besides its alcohol. */
+export const wineAndBottle = [
+  input("tirage.yield"),
+  input("tirage.headspace_pct"),
+  input("baseWine.dissolvedCO2_gL"),
+] as const;
+
 export const text = (value: string, style: CellStyle): CellSpec => ({ value, style });
 
 /** The input cell of a field, holding what the batch gives. */

@@ -1,0 +1,62 @@
+/**
+ * Results of disgorging: bottles, cold, room and the pressure that stays.
+ */
+import { builtin, cell, iff, isBlank, minus, mousse, operation } from "../formula";
+import type { Row } from "../layout";
+import { FORMATS, input, resultRow, type Batch } from "./rows";
+
+const bottle = input("batch.bottle_mL");
+
+export function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
+  return [
+    resultRow({
+      name: "plan_finished_bottles",
+      label: "Bottles to disgorge and finish",
+      unit: "bottles",
+      format: FORMATS.whole,
+      value: dosage.bottlesFinished,
+      formula: builtin(
+        "ROUNDDOWN",
+        operation(cell("plan_bottles"), "*", minus(1, operation(input("costs.breakage_pct"), "/", 100))),
+        0,
+      ),
+      note: "after the breakage given under Costs",
+    }),
+    resultRow({
+      name: "plan_freezing_C",
+      label: "Freezing point of the wine, estimate",
+      unit: "°C",
+      format: FORMATS.one,
+      value: dosage.freezingPointC,
+      formula: mousse("DISGORGING.FREEZING", cell("plan_alcoholAfter_vol"), input("dosage.residual_gL")),
+    }),
+    resultRow({
+      name: "plan_space_mL",
+      label: "Room in the neck",
+      unit: "mL",
+      format: FORMATS.one,
+      value: dosage.spaceMl,
+      formula: mousse(
+        "DISGORGING.SPACE",
+        iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")),
+        input("disgorging.lost_mL"),
+        bottle,
+      ),
+    }),
+    resultRow({
+      name: "plan_finishedPressure20_bar",
+      label: "Excess pressure after disgorging, at 20 °C",
+      unit: "bar",
+      format: FORMATS.two,
+      value: dosage.pressureAt20,
+      formula: minus(cell("plan_pressure_at20_bar"), input("disgorging.pressureLost_bar")),
+      note: "from the pressure at 20 °C above, less the loss",
+    }),
+    resultRow({
+      name: "plan_pressureClass",
+      label: "Pressure class of the finished wine",
+      value: dosage.pressureClass,
+      formula: mousse("PRESSURE.CLASS", cell("plan_finishedPressure20_bar"), bottle, input("batch.rules")),
+    }),
+  ];
+}
