@@ -7,6 +7,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
+const TerserPlugin = require("terser-webpack-plugin");
 
 const FUNCTIONS = path.resolve(__dirname, "src/functions");
 /** Files of src/functions that hold no function. */
@@ -30,6 +31,17 @@ module.exports = (_env, { mode = "production" }) => ({
   },
   cache: { type: "filesystem", cacheDirectory: path.resolve(__dirname, ".cache/webpack") },
   devtool: false,
+  optimization: {
+    minimizer: [
+      new TerserPlugin({ test: /(functions|taskpane)\.js$/, extractComments: false }),
+      // the spreadsheet is large: esbuild shortens it in seconds, so that npm start serves short files too
+      new TerserPlugin({
+        exclude: /(functions|taskpane)\.js$/,
+        minify: TerserPlugin.esbuildMinify,
+        terserOptions: { legalComments: "inline" },
+      }),
+    ],
+  },
   resolve: { extensions: [".ts", ".js"] },
   module: {
     rules: [
@@ -61,5 +73,5 @@ module.exports = (_env, { mode = "production" }) => ({
   ],
   performance: { hints: false },
   stats: "errors-warnings",
-  devServer: { static: false, client: { overlay: false }, hot: false, liveReload: true },
+  devServer: { static: false, client: { overlay: false, logging: "warn" }, hot: false, liveReload: true },
 });

@@ -8,7 +8,11 @@ const MONTHS_PER_YEAR = 12;
 
 /** Whole packs to order for a need and a reserve. */
 export function packsToOrder(needed: number, packSize: number, reservePct: number): number {
-  return wholeUp((needed * (1 + reservePct / 100)) / packSize);
+  const packs = wholeUp((needed * (1 + reservePct / 100)) / packSize);
+  if (packs === Infinity) {
+    throw unanswerable("pack_size", packSize, "more packs than can be counted; give a larger pack");
+  }
+  return packs;
 }
 
 /** Interest on money tied up for some months at an annual rate, compounded: amount·((1 + r)^(months/12) − 1). */

@@ -88,5 +88,9 @@ export function bottlesFromStock(
   if (each === 0) {
     throw unanswerable("target_gL", targetGL, "no liqueur is needed, so the stock sets no limit");
   }
-  return wholeDown((stockL * ML_PER_LITRE) / each);
+  const bottles = wholeDown((stockL * ML_PER_LITRE) / each);
+  if (bottles === Infinity) {
+    throw unanswerable("target_gL", targetGL, "a bottle takes next to nothing; give a higher target");
+  }
+  return bottles;
 }

@@ -23,10 +23,10 @@ function openBrowser(address) {
 }
 
 const configure = createRequire(import.meta.url)("../../webpack.config.js");
-const configuration = configure({}, { mode: "development" });
-const port = await DevServer.getFreePort(process.env.PORT ?? PREFERRED_PORT, "127.0.0.1");
+const configuration = configure({}, { mode: "production" });
+const port = await DevServer.getFreePort(process.env.PORT ?? PREFERRED_PORT, "localhost");
 const server = new DevServer(
-  { ...configuration.devServer, host: "127.0.0.1", port, setupExitSignals: true },
+  { ...configuration.devServer, host: "localhost", port, setupExitSignals: true },
   webpack(configuration),
 );
 
