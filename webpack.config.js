@@ -8,13 +8,13 @@ const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin"
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
+require("tsx/cjs");
+const { HelpPlugin } = require("./src/help/help-plugin.ts");
 
 const FUNCTIONS = path.resolve(__dirname, "src/functions");
-/** Files of src/functions that hold no function. */
-const NOT_ADAPTERS = new Set(["arguments.ts", "index.ts", "registry.ts"]);
-const adapters = readdirSync(FUNCTIONS)
-  .filter((file) => file.endsWith(".ts") && !NOT_ADAPTERS.has(file))
-  .map((file) => path.join(FUNCTIONS, file));
+/** Where the manifest says the add-in is served. */
+const ORIGIN = "https://localhost:3000";
+const functionFiles = readdirSync(FUNCTIONS).map((file) => path.join(FUNCTIONS, file));
 
 module.exports = (_env, { mode = "production" }) => ({
   mode,
@@ -55,7 +55,8 @@ module.exports = (_env, { mode = "production" }) => ({
     ],
   },
   plugins: [
-    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: adapters }),
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
+    new HelpPlugin({ functions: FUNCTIONS, origin: ORIGIN }),
     new CssPlugin({ filename: "[name].css" }),
     new HtmlPlugin({
       filename: "taskpane.html",

@@ -110,3 +110,10 @@ describe("the built script", () => {
     expect(thrownBy("TIRAGE.DOSE", 19, 0, 11)).toMatchObject({ code: "#N/A" });
   });
 });
+
+test("the README lists every function and no other", () => {
+  const readme = readFileSync(path.resolve(__dirname, "../README.md"), "utf8");
+  const table = readme.slice(readme.indexOf("| family |"), readme.indexOf("Each has a help page"));
+  const listed = [...table.matchAll(/`([A-Z]+\.[A-Z0-9]+)`/g)].map((match) => match[1]!);
+  expect(listed.sort()).toEqual(all.metadata.map(({ id }) => id).sort());
+});

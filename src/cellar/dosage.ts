@@ -2,7 +2,7 @@
  * Dosage: what is added after disgorging. All strengths of one call on one basis, sucrose or
  * glucose + fructose; the mixing is the same.
  */
-import { unanswerable } from "./refusal";
+import { Refusal, unanswerable } from "./refusal";
 import { ML_PER_LITRE } from "./units";
 import { wholeDown } from "./whole";
 
@@ -74,6 +74,36 @@ export function topUpMl(spaceMl: number, liqueurMl: number): number {
 /** L of liqueur to prepare for the batch, with a reserve. */
 export function batchLiqueurL(bottles: number, liqueurMl: number, reservePct: number): number {
   return ((bottles * liqueurMl) / ML_PER_LITRE) * (1 + reservePct / 100);
+}
+
+/** The glass in which a dosage is tried, mL. */
+const GLASS_ML = 100;
+
+/** One line of a bench trial: liqueur for the bottle and for the glass, or why there is none. */
+export function trialRow(
+  bottleMl: number,
+  wineGL: number,
+  targetGL: number,
+  liqueurGL: number,
+): { readonly bottleMl: number; readonly glassMl: number } | { readonly reason: string } {
+  try {
+    const volume = dosageMl(bottleMl, wineGL, targetGL, liqueurGL);
+    return { bottleMl: volume, glassMl: (volume * GLASS_ML) / bottleMl };
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return { reason: refusal.message };
+    throw refusal;
+  }
+}
+
+/** Share of the stronger of two wines or liqueurs, 0 to 1, that gives the strength wanted: (T − a)/(b − a). */
+export function shareOfStronger(weakerGL: number, strongerGL: number, targetGL: number): number {
+  if (strongerGL <= weakerGL) {
+    throw unanswerable("stronger_gL", strongerGL, `give more than the weaker, ${weakerGL} g/L`);
+  }
+  if (targetGL < weakerGL || targetGL > strongerGL) {
+    throw unanswerable("target_gL", targetGL, `give ${weakerGL} to ${strongerGL} g/L, between the two`);
+  }
+  return (targetGL - weakerGL) / (strongerGL - weakerGL);
 }
 
 /** Whole bottles that a limited stock can dose. */

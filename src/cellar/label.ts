@@ -2,10 +2,57 @@
  * What the label says: alcohol to the half unit, energy.
  */
 import { ETHANOL_KG_PER_L } from "./constants";
+import { unanswerable } from "./refusal";
+import { legalLimits } from "./rules/limits";
+import { wholeUp } from "./whole";
 
 /** Alcohol for the label, nearest whole or half unit. */
 export function labelAlcoholVol(alcoholVol: number): number {
   return Math.round(alcoholVol * 2) / 2;
+}
+
+export type LabelRuleSet = "EU" | "US";
+
+/** Where the rule of a set ends, % vol. */
+const HIGHEST_VOL: Readonly<Record<LabelRuleSet, number>> = { EU: Infinity, US: 14 };
+
+export function labelAlcoholVerdict(
+  labelVol: number,
+  measuredVol: number,
+  rules: LabelRuleSet,
+): "within tolerance" | "outside tolerance" {
+  const highest = HIGHEST_VOL[rules];
+  if (measuredVol > highest) {
+    throw unanswerable(
+      "measured_vol",
+      measuredVol,
+      `the ${rules} tolerance known here holds up to ${highest} % vol; give no more`,
+    );
+  }
+  const tolerance = legalLimits[rules].labelToleranceVol!.value;
+  // 12 and 11.2 differ by 0.8 to a person, and by a little more to a float
+  return Math.abs(labelVol - measuredVol) <= tolerance + 1e-9 ? "within tolerance" : "outside tolerance";
+}
+
+/**
+ * Negative error that one bottle of a batch may have, mL (memory: Directive 76/211/EEC annex I, 2.4). Percentages
+ * are rounded up to a tenth of a mL, as the directive says.
+ */
+const FILL_ERRORS: readonly { readonly uptoMl: number; readonly ml?: number; readonly pct?: number }[] = [
+  { uptoMl: 50, pct: 9 },
+  { uptoMl: 100, ml: 4.5 },
+  { uptoMl: 200, pct: 4.5 },
+  { uptoMl: 300, ml: 9 },
+  { uptoMl: 500, pct: 3 },
+  { uptoMl: 1000, ml: 15 },
+  { uptoMl: 10_000, pct: 1.5 },
+  { uptoMl: 15_000, ml: 150 },
+  { uptoMl: Infinity, pct: 1 },
+];
+
+export function fillErrorMl(bottleMl: number): number {
+  const { ml, pct } = FILL_ERRORS.find(({ uptoMl }) => bottleMl <= uptoMl)!;
+  return ml ?? wholeUp((bottleMl * pct!) / 10) / 10;
 }
 
 /** Energy of 1 g (read: Regulation (EU) 1169/2011 annex XIV). kJ and kcal are separate tables, not a conversion. */

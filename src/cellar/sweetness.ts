@@ -3,16 +3,24 @@
  * g/L of glucose + fructose, sucrose counted as such.
  */
 import { matchWord } from "./matching";
-import type { RuleSet } from "./rules/source";
-import { sweetnessRules, type Language, type SweetnessBand } from "./rules/sweetness-bands";
+import {
+  sweetnessRules,
+  type Language,
+  type SweetnessBand,
+  type SweetnessRuleSet,
+} from "./rules/sweetness-bands";
 import type { InvertGL } from "./units";
 
 export type SweetnessVerdict = "permitted" | "within tolerance" | "not permitted";
 
-const bands = (rules: RuleSet) => sweetnessRules[rules].bands;
+const bands = (rules: SweetnessRuleSet) => sweetnessRules[rules].bands;
 
 /** Every band that a sugar content permits, driest first. */
-export function permittedBands(sugar: InvertGL, sugarAdded: boolean, rules: RuleSet): SweetnessBand[] {
+export function permittedBands(
+  sugar: InvertGL,
+  sugarAdded: boolean,
+  rules: SweetnessRuleSet,
+): SweetnessBand[] {
   return bands(rules).filter((band) => holds(band, sugar) && conditionMet(band, sugarAdded));
 }
 
@@ -20,14 +28,14 @@ export function permittedBands(sugar: InvertGL, sugarAdded: boolean, rules: Rule
 export function permittedTerms(
   sugar: InvertGL,
   sugarAdded: boolean,
-  rules: RuleSet,
+  rules: SweetnessRuleSet,
   language: Language,
 ): string[] {
   return permittedBands(sugar, sugarAdded, rules).map((band) => band.terms[language][0]);
 }
 
 /** The band a word stands for, in any language of the data. */
-export function bandOfTerm(term: unknown, rules: RuleSet, argument: string): SweetnessBand {
+export function bandOfTerm(term: unknown, rules: SweetnessRuleSet, argument: string): SweetnessBand {
   return matchWord(bands(rules), (band) => Object.values(band.terms).flat(), term, argument);
 }
 

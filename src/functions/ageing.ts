@@ -2,7 +2,8 @@
  * AGEING functions.
  */
 import { addMonths } from "../cellar/ageing";
-import { designationNamed } from "../cellar/rules/designations";
+import { designationNamed, designations } from "../cellar/rules/designations";
+import { sourceText } from "../cellar/rules/source";
 import { answer, domains, given, optionalWord } from "./arguments";
 
 const CLOCKS = ["lees", "total"] as const;
@@ -41,4 +42,21 @@ export function ageingEarliest(tirage_date: number, designation: string, clock?:
   return answer(() =>
     addMonths(given(domains.dateSerial, tirage_date, "tirage_date"), minimumMonths(designation, clock)),
   );
+}
+
+/**
+ * Every designation known, a row for each: name, months on the lees, months in all, source.
+ * @customfunction AGEING.DESIGNATIONS
+ * @returns rows of four cells
+ * @equation the table itself
+ * @source each row's own: mostly trade bodies' pages, secondary; the local text decides
+ * @example INDEX(AGEING.DESIGNATIONS(), 1, 1) = "EU traditional method"
+ */
+export function ageingDesignations(): any[][] {
+  return designations.map(({ name, leesMonths, totalMonths, source }) => [
+    name,
+    leesMonths,
+    totalMonths,
+    sourceText(source),
+  ]);
 }

@@ -4,9 +4,11 @@
  */
 import { Refusal } from "../cellar/refusal";
 import { isWithin, within, type Domain } from "../cellar/domains";
+import type { LabelRuleSet } from "../cellar/label";
 import { matchWord } from "../cellar/matching";
-import { RULE_SETS, type RuleSet } from "../cellar/rules/source";
-import { LANGUAGES, type Language } from "../cellar/rules/sweetness-bands";
+import { pressureRules } from "../cellar/rules/pressure-classes";
+import { ruleSetsOf, type ByRules, type RuleSet } from "../cellar/rules/source";
+import { LANGUAGES, sweetnessRules, type Language } from "../cellar/rules/sweetness-bands";
 
 export { domains } from "../cellar/domains";
 
@@ -45,7 +47,15 @@ export function optionalWord<Word extends string>(
   return isBlank(value) || value === 0 ? whenBlank : matchWord(words, (word) => [word], value, argument);
 }
 
-export const optionalRules = (value: unknown): RuleSet => optionalWord(RULE_SETS, value, "rules", "EU");
+/** Whose rules: one of those that a table has an entry for. */
+const optionalRules =
+  <Sets extends RuleSet>(table: ByRules<unknown, Sets>, whenBlank: Sets) =>
+  (value: unknown): Sets =>
+    optionalWord(ruleSetsOf(table), value, "rules", whenBlank);
+
+export const optionalSweetnessRules = optionalRules(sweetnessRules, "EU");
+export const optionalLabelRules = optionalRules<LabelRuleSet>({ EU: true, US: true }, "EU");
+export const optionalPressureRules = optionalRules(pressureRules, "EU");
 export const optionalLanguage = (value: unknown): Language =>
   optionalWord(LANGUAGES, value, "language", "en");
 

@@ -1,8 +1,14 @@
 /**
  * LABEL functions.
  */
-import { ENERGY_PER_G, energyPer100Ml, labelAlcoholVol } from "../cellar/label";
-import { answer, domains, given, optional, optionalWord } from "./arguments";
+import {
+  ENERGY_PER_G,
+  energyPer100Ml,
+  fillErrorMl,
+  labelAlcoholVerdict,
+  labelAlcoholVol,
+} from "../cellar/label";
+import { answer, domains, given, optional, optionalLabelRules, optionalWord } from "./arguments";
 
 const ENERGY_UNITS = Object.keys(ENERGY_PER_G) as (keyof typeof ENERGY_PER_G)[];
 
@@ -48,4 +54,39 @@ export function labelEnergy(
       optionalWord(ENERGY_UNITS, unit, "unit", "kJ"),
     ),
   );
+}
+
+/**
+ * Whether the alcohol on the label agrees with the analysis: "within tolerance" or "outside tolerance".
+ * @customfunction LABEL.ALCOHOLCHECK
+ * @param label_vol Alcohol on the label, % vol (0 to 20).
+ * @param measured_vol Alcohol measured, % vol (0 to 20).
+ * @param [rules] Whose tolerance, "EU" or "US"; blank = "EU". The US figure holds up to 14 % vol.
+ * @returns the verdict in words
+ * @equation |label − measured| at most the tolerance: EU 0.8 % vol for sparkling wine, US 1.5 % vol
+ * @source Delegated Regulation (EU) 2019/33 art. 44, read in its predecessor; 27 CFR (secondary)
+ * @refuses #N/A for US rules above 14 % vol
+ * @example LABEL.ALCOHOLCHECK(12, 11.84) = "within tolerance"
+ */
+export function labelAlcoholCheck(label_vol: number, measured_vol: number, rules?: string): string {
+  return answer(() =>
+    labelAlcoholVerdict(
+      given(domains.alcoholVol, label_vol, "label_vol"),
+      given(domains.alcoholVol, measured_vol, "measured_vol"),
+      optionalLabelRules(rules),
+    ),
+  );
+}
+
+/**
+ * Negative error that one bottle of a batch may have in its fill, mL.
+ * @customfunction LABEL.FILL
+ * @param bottle_mL Nominal volume, mL (50 to 30000).
+ * @returns mL
+ * @equation 9 %, 4.5 mL, 4.5 %, 9 mL, 3 %, 15 mL, 1.5 %, 150 mL or 1 % by size; percentages rounded up to 0.1 mL
+ * @source Directive 76/211/EEC annex I, 2.4 (memory)
+ * @example LABEL.FILL(750) = 15
+ */
+export function labelFill(bottle_mL: number): number {
+  return answer(() => fillErrorMl(given(domains.bottleMl, bottle_mL, "bottle_mL")));
 }

@@ -1,6 +1,7 @@
 /**
  * SUGAR functions.
  */
+import { brixFromStrength, strengthFromBrix, sucroseDensity } from "../cellar/sugar";
 import { invertGL, invertToSucrose, sucroseGL, sucroseToInvert } from "../cellar/units";
 import { answer, domains, given } from "./arguments";
 
@@ -28,4 +29,43 @@ export function sugarInvert(grams: number): number {
  */
 export function sugarSucrose(grams: number): number {
   return answer(() => invertToSucrose(invertGL(given(domains.massGram, grams, "grams"))));
+}
+
+/**
+ * Strength of a sucrose solution, g/L at 20 °C, from its °Brix. Not for must, whose extract is not all sugar.
+ * @customfunction SUGAR.STRENGTH
+ * @param brix g of sucrose in 100 g of solution, °Brix (0 to 85).
+ * @returns g/L as sucrose
+ * @equation w·ρ(w), w = °Brix/100
+ * @source ICUMSA density of sucrose solutions at 20 °C
+ * @example SUGAR.STRENGTH(65) = 855.8
+ */
+export function sugarStrength(brix: number): number {
+  return answer(() => strengthFromBrix(given(domains.brix, brix, "brix")));
+}
+
+/**
+ * °Brix of a sucrose solution from its strength at 20 °C: the inverse of SUGAR.STRENGTH.
+ * @customfunction SUGAR.BRIX
+ * @param strength_gL Strength, g/L as sucrose (0 to 1000); a solution of 85 °Brix has about 1232.
+ * @returns °Brix
+ * @equation the root w of w·ρ(w) = strength
+ * @source ICUMSA density of sucrose solutions at 20 °C
+ * @example SUGAR.BRIX(470.6) = 40.0
+ */
+export function sugarBrix(strength_gL: number): number {
+  return answer(() => brixFromStrength(sucroseGL(given(domains.strengthGL, strength_gL, "strength_gL"))));
+}
+
+/**
+ * Density of a sucrose solution at 20 °C, kg/m³. Not for must, whose extract is not all sugar.
+ * @customfunction SUGAR.DENSITY
+ * @param brix g of sucrose in 100 g of solution, °Brix (0 to 85).
+ * @returns kg/m³
+ * @equation ρ = 998.20 + 385.1761w + 135.3705w² + 40.9299w³ − 3.9643w⁴ + 13.4853w⁵ − 17.2890w⁶
+ * @source ICUMSA density of sucrose solutions at 20 °C
+ * @example SUGAR.DENSITY(40) = 1176.5
+ */
+export function sugarDensity(brix: number): number {
+  return answer(() => sucroseDensity(given(domains.brix, brix, "brix")));
 }

@@ -3,13 +3,13 @@
  */
 import * as sweetness from "../cellar/sweetness";
 import { invertGL } from "../cellar/units";
-import { answer, domains, given, optionalLanguage, optionalRules, optionalTruth } from "./arguments";
+import { answer, domains, given, optionalLanguage, optionalSweetnessRules, optionalTruth } from "./arguments";
 
 function permitted(sugar_gL: unknown, sugarAdded: unknown, rules: unknown, language: unknown): string[] {
   return sweetness.permittedTerms(
     invertGL(given(domains.strengthGL, sugar_gL, "sugar_gL")),
     optionalTruth(sugarAdded, "sugarAdded", true),
-    optionalRules(rules),
+    optionalSweetnessRules(rules),
     optionalLanguage(language),
   );
 }
@@ -73,7 +73,7 @@ export function sweetnessTerms(
 export function sweetnessCheck(term: string, sugar_gL: number, sugarAdded?: boolean, rules?: string): string {
   return answer(() =>
     sweetness.sweetnessVerdict(
-      sweetness.bandOfTerm(term, optionalRules(rules), "term"),
+      sweetness.bandOfTerm(term, optionalSweetnessRules(rules), "term"),
       invertGL(given(domains.strengthGL, sugar_gL, "sugar_gL")),
       optionalTruth(sugarAdded, "sugarAdded", true),
     ),
@@ -95,8 +95,26 @@ export function sweetnessCheck(term: string, sugar_gL: number, sugarAdded?: bool
 export function sweetnessMargin(term: string, sugar_gL: number, rules?: string): number {
   return answer(() =>
     sweetness.sweetnessMarginGL(
-      sweetness.bandOfTerm(term, optionalRules(rules), "term"),
+      sweetness.bandOfTerm(term, optionalSweetnessRules(rules), "term"),
       invertGL(given(domains.strengthGL, sugar_gL, "sugar_gL")),
     ),
   );
+}
+
+/**
+ * The bounds of a sweetness term in a row: lowest and highest sugar, g/L; an empty text where it is open.
+ * @customfunction SWEETNESS.LIMITS
+ * @param term The term, in any language of the data.
+ * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
+ * @returns two cells: lowest, highest, g/L
+ * @equation table look-up
+ * @source Delegated Regulation (EU) 2019/33 annex III part A; OIV Code I.4.4
+ * @refuses #VALUE! with the known terms where the term is not known
+ * @example SWEETNESS.LIMITS("extra dry") = 12, 17
+ */
+export function sweetnessLimits(term: string, rules?: string): any[][] {
+  return answer(() => {
+    const { low, high } = sweetness.bandOfTerm(term, optionalSweetnessRules(rules), "term");
+    return [[low, high ?? ""]];
+  });
 }

@@ -2,24 +2,9 @@
  * TIRAGE functions of pressure.
  */
 import * as carbonation from "../cellar/carbonation";
-import { DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD } from "../cellar/constants";
 import { excessBar, sucroseGL } from "../cellar/units";
 import { answer, domains, given, optional } from "./arguments";
-
-/** What TIRAGE.PRESSURE and its inverse know of the wine and the bottle. */
-function wineAndBottle(
-  alcohol_vol: unknown,
-  yieldShare: unknown,
-  headspace_pct: unknown,
-  dissolvedCO2_gL: unknown,
-) {
-  return {
-    baseAlcoholVol: given(domains.baseAlcoholVol, alcohol_vol, "alcohol_vol"),
-    yieldShare: optional(domains.yieldShare, yieldShare, "yield_share", DEFAULT_YIELD),
-    headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),
-    dissolvedCo2GL: optional(domains.dissolvedCo2GL, dissolvedCO2_gL, "dissolvedCO2_gL", 0),
-  };
-}
+import { wineAndBottle } from "./wine-and-bottle";
 
 /**
  * Expected excess pressure under the crown cap, bar, when the dose has fermented out. Always at a temperature.

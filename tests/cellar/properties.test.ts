@@ -160,9 +160,9 @@ test("the dosage for a sweetness gives that sweetness", () =>
       .tuple(between(50, 30_000), between(0, 1000), between(0, 1000), between(0, 1000))
       .map(([bottle, ...strengths]) => [bottle, ...strengths.sort((a, b) => a - b)] as const),
     ([bottle, wine, target, liqueur]) => {
-      const ml = dosageMl(bottle, wine!, target!, liqueur!);
+      const ml = dosageMl(bottle, wine, target, liqueur);
       expect(ml).toBeLessThanOrEqual(bottle);
-      expectRelative(dosedSugarGL(bottle, wine!, Math.min(ml, bottle), liqueur!), target!, 1e-9);
+      expectRelative(dosedSugarGL(bottle, wine, Math.min(ml, bottle), liqueur), target, 1e-9);
     },
   ));
 

@@ -2,6 +2,7 @@
  * For each function a call that works, with every optional argument given and none of them at its default.
  */
 export const VALID_CALLS: Readonly<Record<string, readonly unknown[]>> = {
+  "AGEING.DESIGNATIONS": [],
   "AGEING.EARLIEST": [45_443, "Champagne vintage", "total"],
   "AGEING.MINIMUM": ["Crémant", "total"],
   "COST.BOTTLE": [9900, 1000, 1],
@@ -36,4 +37,21 @@ export const VALID_CALLS: Readonly<Record<string, readonly unknown[]>> = {
   "TIRAGE.STARTER": [50, 1.5, 75],
   "TIRAGE.SUGAR": [50, 24, 3],
   "TIRAGE.VOLUME": [50, 24, 500, 3, 20],
+  "DOSAGE.BLEND": [500, 750, 600],
+  "DOSAGE.TRIAL": [750, 1, 600, [[8], [10]]],
+  "LABEL.ALCOHOLCHECK": [12, 11, "US"],
+  "LABEL.FILL": [750],
+  "PRESSURE.CO2": [5, 20, 12, 10],
+  "PRESSURE.CONVERT": [6, "bar", "psi"],
+  "PRESSURE.FROMCO2": [11.5, 20, 12, 10],
+  "RIDDLING.HOURS": [6600, 14, 6000],
+  "RIDDLING.RACKS": [6600, 504],
+  "RIDDLING.SCHEDULE": [46_000, 4, 2],
+  "SUGAR.BRIX": [470],
+  "SUGAR.DENSITY": [40],
+  "SUGAR.STRENGTH": [40],
+  "SWEETNESS.LIMITS": ["brut", "OIV"],
+  "TIRAGE.CURVE": [24, 11, 5, 25, 2, 0.9, 5, 1],
+  "TIRAGE.PROGRESS": [4, 12, 24, 11, 0.9, 5, 1],
+  "TIRAGE.YIELD": [5, 12, 24, 11, 5, 1],
 };

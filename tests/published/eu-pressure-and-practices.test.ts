@@ -3,8 +3,9 @@
  * Limits: Delegated Regulation (EU) 2019/934 annex II, Delegated Regulation (EU) 2019/33 art. 44, Directive 2007/45/EC.
  */
 import { legalLimits } from "../../src/cellar/rules/limits";
-import { classLowBar, pressureClass, pressureClasses } from "../../src/cellar/rules/pressure-classes";
-import { labelAlcoholVol } from "../../src/cellar/label";
+import { classLow, pressureClass, pressureRules } from "../../src/cellar/rules/pressure-classes";
+import { fillErrorMl, labelAlcoholVerdict, labelAlcoholVol } from "../../src/cellar/label";
+import { excessBar } from "../../src/cellar/units";
 
 const JUST = 1e-9;
 
@@ -24,12 +25,12 @@ test.each([
   [20, 750, "quality sparkling wine"],
   [-1, 750, "between classes"],
 ])("%d bar in %d mL: %s", (bar, bottleMl, expected) =>
-  expect(pressureClass(bar, bottleMl, "EU")).toBe(expected),
+  expect(pressureClass(excessBar(bar), bottleMl, "EU")).toBe(expected),
 );
 
 test("the low bound of the quality class by bottle", () => {
-  const quality = pressureClasses.EU[0]!;
-  expect([200, 250, 750].map((size) => classLowBar(quality, size))).toEqual([3, 3.5, 3.5]);
+  const quality = pressureRules.EU.classes[0];
+  expect([200, 250, 750].map((size) => classLow(quality, size))).toEqual([3, 3.5, 3.5]);
 });
 
 test("limits, each with its mark", () => {
@@ -52,3 +53,28 @@ test.each([
 ])("%d %% vol goes on the label as %d (whole or half units, read)", (alcohol, label) =>
   expect(labelAlcoholVol(alcohol)).toBe(label),
 );
+
+test.each([
+  [12, 11.2, "within tolerance"],
+  [12, 12.8, "within tolerance"],
+  [12, 11.19, "outside tolerance"],
+  [12, 12.81, "outside tolerance"],
+])("a label of %d and an analysis of %d %% vol: %s (0.8, read)", (label, measured, verdict) =>
+  expect(labelAlcoholVerdict(label, measured, "EU")).toBe(verdict),
+);
+
+test.each([
+  // Directive 76/211/EEC annex I, 2.4 (memory): percentages rounded up to 0.1 mL
+  [50, 4.5],
+  [100, 4.5],
+  [200, 9],
+  [300, 9],
+  [375, 11.3],
+  [500, 15],
+  [750, 15],
+  [1000, 15],
+  [1500, 22.5],
+  [10_000, 150],
+  [15_000, 150],
+  [30_000, 300],
+])("%d mL may lack %d mL", (size, ml) => expect(fillErrorMl(size)).toBeCloseTo(ml, 12));

@@ -4,7 +4,7 @@
 import { pressureClass } from "../../src/cellar/rules/pressure-classes";
 import { legalLimits } from "../../src/cellar/rules/limits";
 import { bandOfTerm, permittedTerms, sweetnessVerdict } from "../../src/cellar/sweetness";
-import { invertGL } from "../../src/cellar/units";
+import { excessBar, invertGL } from "../../src/cellar/units";
 
 const JUST = 1e-9;
 const verdict = (term: string, sugar: number) =>
@@ -63,7 +63,7 @@ test.each([
   [3 - JUST, 200, "between classes"],
   [6, 1500, "sparkling wine"],
 ])("%d bar in %d mL: %s", (bar, bottleMl, expected) =>
-  expect(pressureClass(bar, bottleMl, "OIV")).toBe(expected),
+  expect(pressureClass(excessBar(bar), bottleMl, "OIV")).toBe(expected),
 );
 
 test("the code sets none of the EU's limits", () => expect(legalLimits.OIV).toEqual({}));

@@ -7,12 +7,7 @@ import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import type { CustomFunction, FunctionMetadata } from "../../src/hosts/grid/functions";
 
 const FOLDER = path.resolve(__dirname, "../../src/functions");
-/** Files of src/functions that are not adapters. */
-const NOT_ADAPTERS = new Set(["arguments.ts", "index.ts", "registry.ts"]);
-
-export const adapterFiles = readdirSync(FOLDER)
-  .filter((file) => file.endsWith(".ts") && !NOT_ADAPTERS.has(file))
-  .map((file) => path.join(FOLDER, file));
+export const adapterFiles = readdirSync(FOLDER).map((file) => path.join(FOLDER, file));
 
 export interface AllFunctions {
   readonly metadata: readonly FunctionMetadata[];

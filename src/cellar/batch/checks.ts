@@ -2,7 +2,7 @@
  * The checks of a batch: what, value, limit, verdict in words, source.
  */
 import { legalLimits, practiceLimits } from "../rules/limits";
-import { BETWEEN_CLASSES, classLowBar, pressureClasses } from "../rules/pressure-classes";
+import { BETWEEN_CLASSES, classLow, pressureRules } from "../rules/pressure-classes";
 import type { Designation } from "../rules/designations";
 import type { BatchInputs } from "./fields";
 import type { CostPlan } from "./plan-costs";
@@ -113,7 +113,7 @@ function classCheck(
 ): Check {
   return atLeast(
     pressureAt20,
-    classLowBar(pressureClasses[rules][0]!, bottle_mL),
+    classLow(pressureRules[rules].classes[0], bottle_mL),
     pressureClass === BETWEEN_CLASSES ? "stop" : "look again",
   );
 }

@@ -4,8 +4,8 @@
  */
 import { domains, type Domain } from "../domains";
 import { designations } from "../rules/designations";
-import { RULE_SETS } from "../rules/source";
-import { LANGUAGES } from "../rules/sweetness-bands";
+import { ruleSetsOf } from "../rules/source";
+import { LANGUAGES, sweetnessRules } from "../rules/sweetness-bands";
 import { materialFields } from "./materials";
 import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD } from "../constants";
 import { choice, date, number, optional, text, type Values } from "./field-kinds";
@@ -24,7 +24,10 @@ export const fields = {
       designations.map((each) => each.name),
       { blank: "EU traditional method", note: "whose ageing minima apply" },
     ),
-    rules: choice("Rules", RULE_SETS, { blank: "EU", note: "whose sweetness terms and limits apply" }),
+    rules: choice("Rules", ruleSetsOf(sweetnessRules), {
+      blank: "EU",
+      note: "whose sweetness terms and limits apply",
+    }),
     language: choice("Language of the label", LANGUAGES, { blank: "en" }),
     bottle_mL: number("Bottle size", domains.bottleMl, { blank: DEFAULT_BOTTLE_ML }),
     bottlesPerCase: number("Bottles per case", domains.bottlesPerCase, { blank: 6 }),

@@ -1,7 +1,7 @@
 /**
  * Limits of law and of practice that a batch is checked against. A rule set without a row has nothing to say.
  */
-import { commonPractice, source, type RuleSet, type Source } from "./source";
+import { commonPractice, source, type ByRules, type Source } from "./source";
 
 export interface Limit {
   readonly value: number;
@@ -20,6 +20,10 @@ export interface LegalLimits {
   readonly dosageRiseVol?: Limit;
   /** Total SO2 of a quality sparkling wine. */
   readonly totalSo2MgL?: Limit;
+  /** Finishing dosage as a share of the finished volume. */
+  readonly dosageShare?: Limit;
+  /** Alcohol of the base wine and of the finished wine. */
+  readonly alcoholVol?: Limit;
   /** How far the labelled alcohol may lie from the analysis. */
   readonly labelToleranceVol?: Limit;
   /** The only nominal volumes allowed within a span of sizes. */
@@ -30,7 +34,9 @@ export interface LegalLimits {
   };
 }
 
-export const legalLimits: Readonly<Record<RuleSet, LegalLimits>> = {
+export type LimitRuleSet = "EU" | "OIV" | "US";
+
+export const legalLimits: ByRules<LegalLimits, LimitRuleSet> = {
   EU: {
     tirageRiseVol: limit(1.5, "% vol", source(EU_PRACTICES, "read")),
     dosageRiseVol: limit(0.5, "% vol", source(EU_PRACTICES, "secondary")),
@@ -47,6 +53,11 @@ export const legalLimits: Readonly<Record<RuleSet, LegalLimits>> = {
     },
   },
   OIV: {},
+  US: {
+    labelToleranceVol: limit(1.5, "% vol", source("27 CFR, wine up to 14 % vol", "secondary")),
+    dosageShare: limit(0.1, "of the volume", source("27 CFR 24.192, without formula approval", "read")),
+    alcoholVol: limit(14, "% vol", source("27 CFR, effervescent wine and its base", "read")),
+  },
 };
 
 /** Limits of practice: worth a second look, not a breach. */

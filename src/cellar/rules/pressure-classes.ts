@@ -1,53 +1,98 @@
 /**
- * Pressure classes by rule set: excess pressure at 20 °C, bar. Strongest class first; the first that holds is
- * the class. Between or below them belongs nowhere.
+ * Pressure classes by rule set. The first class whose bounds hold is the class; what none holds is between classes.
+ * Some rules count excess pressure, some dissolved CO2, one absolute pressure in the cold. A pressure at 20 °C is
+ * carried over to those by physics, for a dry wine of 12 % vol.
  */
-import { source, type RuleSet, type Source } from "./source";
+import { dissolvedCo2, shiftPressure } from "../carbonation";
+import { ATMOSPHERE_BAR, DEFAULT_HEADSPACE_PCT } from "../constants";
+import { excessToAbsolute, invertGL, type ExcessBar } from "../units";
+import { source, type ByRules, type Source } from "./source";
+
+export type PressureMeasure = "excess bar at 20 °C" | "g/L CO2" | "absolute atm at 10 °C";
 
 export interface PressureClass {
   readonly name: string;
-  readonly lowBar: number;
+  readonly low: number;
   /** null where open. */
-  readonly highBar: number | null;
+  readonly high: number | null;
   /** In bottles below this size the low bound is smaller. */
-  readonly smallBottle?: { readonly belowMl: number; readonly lowBar: number };
+  readonly smallBottle?: { readonly belowMl: number; readonly low: number };
+}
+
+export interface PressureRules {
+  readonly measure: PressureMeasure;
+  readonly classes: readonly [PressureClass, ...PressureClass[]];
   readonly source: Source;
 }
 
-const EU_CLASSES = source("Reg. (EU) 1308/2013 annex VII part II", "memory");
-const SMALL = { belowMl: 250, lowBar: 3 };
+const SMALL = { belowMl: 250, low: 3 };
 
-export const QUALITY_SPARKLING = "quality sparkling wine";
+export type PressureRuleSet = "EU" | "OIV" | "US" | "AU" | "CA-QC";
 
-export const pressureClasses: Readonly<Record<RuleSet, readonly PressureClass[]>> = {
-  EU: [
-    { name: QUALITY_SPARKLING, lowBar: 3.5, highBar: null, smallBottle: SMALL, source: EU_CLASSES },
-    { name: "sparkling wine", lowBar: 3, highBar: null, source: EU_CLASSES },
-    { name: "semi-sparkling wine", lowBar: 1, highBar: 2.5, source: EU_CLASSES },
-  ],
-  OIV: [
-    {
-      name: "sparkling wine",
-      lowBar: 3.5,
-      highBar: null,
-      smallBottle: SMALL,
-      source: source("OIV Code of Oenological Practices I.4.4", "read"),
-    },
-  ],
+export const pressureRules: ByRules<PressureRules, PressureRuleSet> = {
+  EU: {
+    measure: "excess bar at 20 °C",
+    classes: [
+      { name: "quality sparkling wine", low: 3.5, high: null, smallBottle: SMALL },
+      { name: "sparkling wine", low: 3, high: null },
+      { name: "semi-sparkling wine", low: 1, high: 2.5 },
+    ],
+    source: source("Reg. (EU) 1308/2013 annex VII part II", "memory"),
+  },
+  OIV: {
+    measure: "excess bar at 20 °C",
+    classes: [{ name: "sparkling wine", low: 3.5, high: null, smallBottle: SMALL }],
+    source: source("OIV Code of Oenological Practices I.4.4", "read"),
+  },
+  US: {
+    measure: "g/L CO2",
+    classes: [
+      { name: "still wine", low: 0, high: 3.92 },
+      { name: "effervescent wine", low: 3.92, high: null },
+    ],
+    source: source("27 CFR: still up to 0.392 g CO2/100 mL", "read"),
+  },
+  AU: {
+    measure: "g/L CO2",
+    classes: [{ name: "sparkling wine", low: 5, high: null }],
+    source: source("Australian wine standard: at least 5 g/L CO2 at 20 °C", "read"),
+  },
+  "CA-QC": {
+    measure: "absolute atm at 10 °C",
+    classes: [{ name: "sparkling wine", low: 3, high: 5 }],
+    source: source("Québec: 3 to 5 absolute atmospheres at 10 °C", "read"),
+  },
 };
 
 export const BETWEEN_CLASSES = "between classes";
 
-/** Lowest excess pressure at 20 °C for a class in a bottle of this size. */
-export function classLowBar({ lowBar, smallBottle }: PressureClass, bottleMl: number): number {
-  return smallBottle && bottleMl < smallBottle.belowMl ? smallBottle.lowBar : lowBar;
+const ASSUMED_ALCOHOL_VOL = 12;
+const DRY = invertGL(0);
+const DISGORGED = { headspacePct: DEFAULT_HEADSPACE_PCT, nitrogenBar: 0 };
+
+function measured(measure: PressureMeasure, at20: ExcessBar): number {
+  switch (measure) {
+    case "excess bar at 20 °C":
+      return at20;
+    case "g/L CO2":
+      return dissolvedCo2(excessToAbsolute(at20), 20, ASSUMED_ALCOHOL_VOL, DRY);
+    case "absolute atm at 10 °C":
+      return (
+        excessToAbsolute(shiftPressure(at20, 20, 10, ASSUMED_ALCOHOL_VOL, DRY, DISGORGED)) / ATMOSPHERE_BAR
+      );
+  }
 }
 
-export function pressureClass(pressureAt20Bar: number, bottleMl: number, rules: RuleSet): string {
-  const found = pressureClasses[rules].find(
-    (each) =>
-      pressureAt20Bar >= classLowBar(each, bottleMl) &&
-      (each.highBar === null || pressureAt20Bar <= each.highBar),
+/** Lowest value of a class in a bottle of this size. */
+export function classLow({ low, smallBottle }: PressureClass, bottleMl: number): number {
+  return smallBottle && bottleMl < smallBottle.belowMl ? smallBottle.low : low;
+}
+
+export function pressureClass(at20: ExcessBar, bottleMl: number, rules: PressureRuleSet): string {
+  const { measure, classes } = pressureRules[rules];
+  const value = measured(measure, at20);
+  const found = classes.find(
+    (each) => value >= classLow(each, bottleMl) && (each.high === null || value <= each.high),
   );
   return found?.name ?? BETWEEN_CLASSES;
 }

@@ -25,6 +25,15 @@ export function sourceText({ text, mark }: Source): string {
   return mark === "practice" ? text : `${text} (${mark})`;
 }
 
-/** The rule sets that the data can speak for. One entry here and one in each table adds a country. */
-export const RULE_SETS = ["EU", "OIV"] as const;
+/**
+ * The rule sets that the data speaks for. A country is added here, with an entry in each table in which it has
+ * something to say; a table without an entry refuses that rule set and lists those it has.
+ */
+export const RULE_SETS = ["EU", "OIV", "US", "AU", "CA-QC"] as const;
 export type RuleSet = (typeof RULE_SETS)[number];
+
+/** A table by rule set. Those without an entry have nothing to say. */
+export type ByRules<Entry, Sets extends RuleSet> = Readonly<Record<Sets, Entry>>;
+
+export const ruleSetsOf = <Sets extends RuleSet>(table: ByRules<unknown, Sets>): Sets[] =>
+  RULE_SETS.filter((ruleSet): ruleSet is Sets => ruleSet in table);

@@ -2,7 +2,7 @@
  * Sweetness terms by rule set: bounds in g/L of glucose + fructose (sucrose counted as such), the words in each
  * language, and the tolerance of an analysis. Driest first; one sugar value can have several permitted terms.
  */
-import { source, type RuleSet, type Source } from "./source";
+import { source, type ByRules, type Source } from "./source";
 
 export const LANGUAGES = ["en", "fr", "de", "es", "it", "pt"] as const;
 export type Language = (typeof LANGUAGES)[number];
@@ -117,4 +117,7 @@ const OIV: SweetnessRules = {
   ],
 };
 
-export const sweetnessRules: Readonly<Record<RuleSet, SweetnessRules>> = { EU, OIV };
+/** The rule sets that have sweetness terms, and so those that a batch can be planned by. */
+export type SweetnessRuleSet = "EU" | "OIV";
+
+export const sweetnessRules: ByRules<SweetnessRules, SweetnessRuleSet> = { EU, OIV };

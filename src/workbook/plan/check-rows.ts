@@ -4,7 +4,7 @@
  */
 import { NO_ROOM, type CheckKey } from "../../cellar/batch/checks";
 import { legalLimits, practiceLimits } from "../../cellar/rules/limits";
-import { BETWEEN_CLASSES, pressureClasses, type PressureClass } from "../../cellar/rules/pressure-classes";
+import { BETWEEN_CLASSES, pressureRules, type PressureClass } from "../../cellar/rules/pressure-classes";
 import { sourceText } from "../../cellar/rules/source";
 import { sweetnessRules } from "../../cellar/rules/sweetness-bands";
 import {
@@ -37,10 +37,10 @@ const designationSource = "pages of the trade bodies (secondary); the local text
 const bottle = input("batch.bottle_mL");
 const sizes = legalLimits.EU.bottleSizes!;
 
-const classLow = ({ lowBar, smallBottle }: PressureClass): Expression | number =>
+const classLow = ({ low, smallBottle }: PressureClass): Expression | number =>
   smallBottle
-    ? iff(operation(input("batch.bottle_mL"), "<", smallBottle.belowMl), smallBottle.lowBar, lowBar)
-    : lowBar;
+    ? iff(operation(input("batch.bottle_mL"), "<", smallBottle.belowMl), smallBottle.low, low)
+    : low;
 
 export const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
   dryness: {
@@ -105,9 +105,9 @@ export const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
     unit: "bar",
     format: FORMATS.two,
     value: cell("plan_finishedPressure20_bar"),
-    limit: byRules((ruleSet) => classLow(pressureClasses[ruleSet][0]!)),
+    limit: byRules((ruleSet) => classLow(pressureRules[ruleSet].classes[0])),
     verdict: atLeast(iff(equals(cell("plan_pressureClass"), BETWEEN_CLASSES), "stop", "look again")),
-    source: sourceByRules((ruleSet) => pressureClasses[ruleSet][0]!.source),
+    source: sourceByRules((ruleSet) => pressureRules[ruleSet].source),
   },
   leesMonths: {
     what: "Months on the lees at least",

@@ -2,7 +2,8 @@
  * The kinds of limit and verdict that checks are made of.
  */
 import { legalLimits, type LegalLimits } from "../../cellar/rules/limits";
-import { RULE_SETS, sourceText, type RuleSet, type Source } from "../../cellar/rules/source";
+import { ruleSetsOf, sourceText, type Source } from "../../cellar/rules/source";
+import { sweetnessRules, type SweetnessRuleSet } from "../../cellar/rules/sweetness-bands";
 import { equals, iff, isBlank, operation, type Expression } from "../formula";
 import { input } from "./rows";
 
@@ -15,14 +16,18 @@ export interface CheckRow {
   readonly limit?: Expression | number;
   readonly verdict: (value: Expression, limit: Expression) => Expression;
   /** Fixed, or following the sheet's own Rules cell. */
-  readonly source: string | ((ruleSet: RuleSet) => string);
+  readonly source: string | ((ruleSet: SweetnessRuleSet) => string);
 }
 
 export const rules = input("batch.rules");
 
 /** One value for each rule set, chosen by the sheet's own Rules cell; "" where the rules say nothing. */
-export function byRules(of: (ruleSet: RuleSet) => number | string | Expression | undefined): Expression {
-  const [first, ...others] = RULE_SETS.map((ruleSet) => [ruleSet, of(ruleSet) ?? ""] as const);
+export function byRules(
+  of: (ruleSet: SweetnessRuleSet) => number | string | Expression | undefined,
+): Expression {
+  const [first, ...others] = ruleSetsOf(sweetnessRules).map(
+    (ruleSet) => [ruleSet, of(ruleSet) ?? ""] as const,
+  );
   return others.reduce<Expression>(
     (otherwise, [ruleSet, value]) => iff(equals(rules, ruleSet), value, otherwise),
     iff(equals(rules, first![0]), first![1], ""),
@@ -31,10 +36,11 @@ export function byRules(of: (ruleSet: RuleSet) => number | string | Expression |
 export const legal = (of: (limits: LegalLimits) => { readonly value: number } | undefined) =>
   byRules((ruleSet) => of(legalLimits[ruleSet])?.value);
 /** A source that goes with the rules chosen. */
-export const sourceByRules = (of: (ruleSet: RuleSet) => Source | undefined) => (ruleSet: RuleSet) => {
-  const found = of(ruleSet);
-  return found ? sourceText(found) : "these rules set no limit";
-};
+export const sourceByRules =
+  (of: (ruleSet: SweetnessRuleSet) => Source | undefined) => (ruleSet: SweetnessRuleSet) => {
+    const found = of(ruleSet);
+    return found ? sourceText(found) : "these rules set no limit";
+  };
 export const legalSource = (of: (limits: LegalLimits) => { readonly source: Source } | undefined) =>
   sourceByRules((ruleSet) => of(legalLimits[ruleSet])?.source);
 

@@ -1,0 +1,77 @@
+/**
+ * Readings on the lees: how far a fermentation has got, and the yield that explains a finished one.
+ */
+import { expectedPressure, pressureAtShare, type Fill } from "./carbonation";
+import { domains, isWithin } from "./domains";
+import { unanswerable } from "./refusal";
+import { bisect } from "./root";
+import type { ExcessBar } from "./units";
+
+const shown = (pressure: number) => pressure.toFixed(2);
+
+/**
+ * Share of the dose fermented, 0 to 1, from a reading. The pressure rises with the share, so the root is single.
+ * A reading outside what the bottle can show is refused, not pushed to the nearer end.
+ */
+export function shareFermented(reading: ExcessBar, temperatureC: number, fill: Fill): number {
+  const none = pressureAtShare(fill, temperatureC, 0);
+  const all = pressureAtShare(fill, temperatureC, 1);
+  if (reading < none || reading > all) {
+    throw unanswerable(
+      "reading_bar",
+      reading,
+      `this bottle shows ${shown(none)} to ${shown(all)} bar at ${temperatureC} °C, from no sugar fermented to all; ` +
+        "check the temperature and the dose, or take TIRAGE.YIELD if it has finished",
+    );
+  }
+  return bisect((share) => pressureAtShare(fill, temperatureC, share) - reading, 0, 1);
+}
+
+/** The yield that makes the expected pressure equal to a reading on a finished fermentation. */
+export function yieldFromReading(
+  reading: ExcessBar,
+  temperatureC: number,
+  fill: Omit<Fill, "yieldShare">,
+): number {
+  const { min, max } = domains.yieldShare;
+  const at = (yieldShare: number) => expectedPressure({ ...fill, yieldShare }, temperatureC);
+  if (fill.dose === 0) {
+    throw unanswerable("dose_gL", fill.dose, "no sugar gives no CO2 to measure a yield by; give more than 0");
+  }
+  // pressure is linear in the yield, so two points give the line
+  const share = min + ((reading - at(min)) / (at(max) - at(min))) * (max - min);
+  if (!isWithin(domains.yieldShare, share)) {
+    throw unanswerable(
+      "reading_bar",
+      reading,
+      `yields of ${min} to ${max} give ${shown(at(min))} to ${shown(at(max))} bar at ${temperatureC} °C; ` +
+        "check the temperature, the dose and whether it has finished",
+    );
+  }
+  return share;
+}
+
+const MOST_ROWS = 200;
+
+/** Excess pressure against temperature, from one to another in steps. */
+export function pressureCurve(
+  fill: Fill,
+  fromC: number,
+  toC: number,
+  stepC: number,
+): [celsius: number, pressure: ExcessBar][] {
+  if (toC < fromC) throw unanswerable("to_C", toC, `give at least the lower end, ${fromC} °C`);
+  // a last step that misses the end by a float's tail still counts
+  const rows = Math.floor((toC - fromC) / stepC + 1e-9) + 1;
+  if (rows > MOST_ROWS) {
+    throw unanswerable(
+      "step_C",
+      stepC,
+      `that makes ${rows} rows, at most ${MOST_ROWS} are given; take a larger step`,
+    );
+  }
+  return Array.from({ length: rows }, (_, row) => {
+    const celsius = Math.min(fromC + row * stepC, toC);
+    return [celsius, expectedPressure(fill, celsius)];
+  });
+}

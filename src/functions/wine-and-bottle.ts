@@ -1,0 +1,20 @@
+/**
+ * Arguments that the functions of pressure under the crown cap share.
+ */
+import { DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD } from "../cellar/constants";
+import { domains, given, optional } from "./arguments";
+
+/** The wine and the bottle, all but the dose. */
+export function wineAndBottle(
+  alcohol_vol: unknown,
+  yieldShare: unknown,
+  headspace_pct: unknown,
+  dissolvedCO2_gL: unknown,
+) {
+  return {
+    baseAlcoholVol: given(domains.baseAlcoholVol, alcohol_vol, "alcohol_vol"),
+    yieldShare: optional(domains.yieldShare, yieldShare, "yield_share", DEFAULT_YIELD),
+    headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),
+    dissolvedCo2GL: optional(domains.dissolvedCo2GL, dissolvedCO2_gL, "dissolvedCO2_gL", 0),
+  };
+}
