@@ -4,7 +4,7 @@
 import { unanswerable } from "./refusal";
 import { wholeUp } from "./whole";
 
-const MONTHS_PER_YEAR = 12;
+export const MONTHS_PER_YEAR = 12;
 
 /** Whole packs to order for a need and a reserve. */
 export function packsToOrder(needed: number, packSize: number, reservePct: number): number {

@@ -2,7 +2,7 @@
  * Dosage: what is added after disgorging. All strengths of one call on one basis, sucrose or
  * glucose + fructose; the mixing is the same.
  */
-import { Refusal, unanswerable } from "./refusal";
+import { Refusal, unanswerable, wordNumber } from "./refusal";
 import { ML_PER_LITRE } from "./units";
 import { wholeDown } from "./whole";
 
@@ -12,12 +12,16 @@ export function dosageMl(bottleMl: number, wineGL: number, targetGL: number, liq
     throw unanswerable(
       "target_gL",
       targetGL,
-      `the wine already holds ${wineGL} g/L; give a target of at least that`,
+      `the wine already holds ${wordNumber(wineGL)} g/L; give a target of at least that`,
     );
   }
   if (targetGL === wineGL) return 0;
   if (liqueurGL < targetGL) {
-    throw unanswerable("liqueur_gL", liqueurGL, `the liqueur must hold at least the ${targetGL} g/L wanted`);
+    throw unanswerable(
+      "liqueur_gL",
+      liqueurGL,
+      `the liqueur must hold at least the ${wordNumber(targetGL)} g/L wanted`,
+    );
   }
   return (bottleMl * (targetGL - wineGL)) / (liqueurGL - wineGL);
 }
@@ -41,9 +45,12 @@ export function dosageMlWithin(
   return volume;
 }
 
+/** The tail of a float must not decide between two sweetness terms, so what is reached is kept to a millionth of a mg/L. */
+const KEPT_PER_GL = 1e9;
+
 /** g/L reached by a volume of liqueur: ((Vb − v)·Sw + v·L)/Vb. */
 export function dosedSugarGL(bottleMl: number, wineGL: number, liqueurMl: number, liqueurGL: number): number {
-  return mixed(bottleMl, wineGL, liqueurMl, liqueurGL);
+  return Math.round(mixed(bottleMl, wineGL, liqueurMl, liqueurGL) * KEPT_PER_GL) / KEPT_PER_GL;
 }
 
 /** % vol after dosage, by volume. */
@@ -58,7 +65,11 @@ export function dosedAlcoholVol(
 
 function mixed(bottleMl: number, wine: number, liqueurMl: number, liqueur: number): number {
   if (liqueurMl > bottleMl) {
-    throw unanswerable("liqueur_mL", liqueurMl, `the bottle holds ${bottleMl} mL; give no more than that`);
+    throw unanswerable(
+      "liqueur_mL",
+      liqueurMl,
+      `the bottle holds ${wordNumber(bottleMl)} mL; give no more than that`,
+    );
   }
   return ((bottleMl - liqueurMl) * wine + liqueurMl * liqueur) / bottleMl;
 }
@@ -66,7 +77,11 @@ function mixed(bottleMl: number, wine: number, liqueurMl: number, liqueur: numbe
 /** mL of wine to fill what room the liqueur leaves. */
 export function topUpMl(spaceMl: number, liqueurMl: number): number {
   if (liqueurMl > spaceMl) {
-    throw unanswerable("liqueur_mL", liqueurMl, `there is room for ${spaceMl} mL; give no more than that`);
+    throw unanswerable(
+      "liqueur_mL",
+      liqueurMl,
+      `there is room for ${wordNumber(spaceMl)} mL; give no more than that`,
+    );
   }
   return spaceMl - liqueurMl;
 }
@@ -77,7 +92,7 @@ export function batchLiqueurL(bottles: number, liqueurMl: number, reservePct: nu
 }
 
 /** The glass in which a dosage is tried, mL. */
-const GLASS_ML = 100;
+export const GLASS_ML = 100;
 
 /** One line of a bench trial: liqueur for the bottle and for the glass, or why there is none. */
 export function trialRow(
@@ -98,10 +113,14 @@ export function trialRow(
 /** Share of the stronger of two wines or liqueurs, 0 to 1, that gives the strength wanted: (T − a)/(b − a). */
 export function shareOfStronger(weakerGL: number, strongerGL: number, targetGL: number): number {
   if (strongerGL <= weakerGL) {
-    throw unanswerable("stronger_gL", strongerGL, `give more than the weaker, ${weakerGL} g/L`);
+    throw unanswerable("stronger_gL", strongerGL, `give more than the weaker, ${wordNumber(weakerGL)} g/L`);
   }
   if (targetGL < weakerGL || targetGL > strongerGL) {
-    throw unanswerable("target_gL", targetGL, `give ${weakerGL} to ${strongerGL} g/L, between the two`);
+    throw unanswerable(
+      "target_gL",
+      targetGL,
+      `give ${wordNumber(weakerGL)} to ${wordNumber(strongerGL)} g/L, between the two`,
+    );
   }
   return (targetGL - weakerGL) / (strongerGL - weakerGL);
 }

@@ -2,15 +2,20 @@
  * The second fermentation: alcohol and CO2 made from the dose.
  */
 import { CO2_PER_SUCROSE, INVERT_G_PER_L_PER_VOL, LITRES_PER_KG_SUGAR } from "./constants";
-import { unanswerable } from "./refusal";
+import { unanswerable, wordNumber } from "./refusal";
 import { LITRES_PER_HL, invertToSucrose, sucroseToInvert, type InvertGL, type SucroseGL } from "./units";
+
+/** mL of a litre that its sugar leaves for the rest: 1000 − s·d. */
+export function besideSugarMl(strength: SucroseGL): number {
+  return 1000 - strength * LITRES_PER_KG_SUGAR;
+}
 
 /**
  * Share of the filled bottle that is base wine once the sugar that was missing has been dissolved in it:
  * (1000 − s·d)/(1000 − S0·d), both as g/L sucrose.
  */
 export function wineShare(dose: SucroseGL, wineSugar: SucroseGL): number {
-  return (1000 - dose * LITRES_PER_KG_SUGAR) / (1000 - wineSugar * LITRES_PER_KG_SUGAR);
+  return besideSugarMl(dose) / besideSugarMl(wineSugar);
 }
 
 /** g/L of sucrose to add to reach the dose; refused where the wine's own sugar is already more. */
@@ -20,7 +25,7 @@ export function missingSugar(dose: SucroseGL, wineSugar: InvertGL): number {
     throw unanswerable(
       "dose_gL",
       dose,
-      `the wine's own sugar already makes ${present.toFixed(2)} g/L as sucrose; give a dose of at least that`,
+      `the wine's own sugar already makes ${present.toFixed(2)} g/L as sucrose; aim for at least that dose`,
     );
   }
   return dose - present;
@@ -54,7 +59,7 @@ export function starterVolumeL(
     throw unanswerable(
       "starter_Mcells_mL",
       starterMillionCells,
-      `the starter must hold more than the ${targetMillionCells} million cells/mL wanted in the wine`,
+      `the starter must hold more than the ${wordNumber(targetMillionCells)} million cells/mL wanted in the wine`,
     );
   }
   return (volumeHl * LITRES_PER_HL * targetMillionCells) / (starterMillionCells - targetMillionCells);

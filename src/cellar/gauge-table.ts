@@ -11,9 +11,19 @@ export const RATIO_TO_20C: readonly number[] = [
   1.06, 1.03, 1.0, 0.97, 0.95, 0.93, 0.91, 0.88,
 ];
 
-/** Excess pressure at 20 °C from a reading at 0 to 25 °C, linear between whole degrees; nothing outside. */
-export function pressureAt20(reading: ExcessBar, temperatureC: number): ExcessBar {
+/** The table's rows on both sides of a temperature, and the ratio between them. */
+export function ratioTo20C(temperatureC: number): {
+  readonly below: number;
+  readonly low: number;
+  readonly high: number;
+  readonly ratio: number;
+} {
   const below = Math.min(Math.floor(temperatureC), RATIO_TO_20C.length - 2);
   const [low, high] = [RATIO_TO_20C[below]!, RATIO_TO_20C[below + 1]!];
-  return excessBar(reading * (low + (high - low) * (temperatureC - below)));
+  return { below, low, high, ratio: low + (high - low) * (temperatureC - below) };
+}
+
+/** Excess pressure at 20 °C from a reading at 0 to 25 °C, linear between whole degrees; nothing outside. */
+export function pressureAt20(reading: ExcessBar, temperatureC: number): ExcessBar {
+  return excessBar(reading * ratioTo20C(temperatureC).ratio);
 }

@@ -14,7 +14,7 @@ export function labelAlcoholVol(alcoholVol: number): number {
 export type LabelRuleSet = "EU" | "US";
 
 /** Where the rule of a set ends, % vol. */
-const HIGHEST_VOL: Readonly<Record<LabelRuleSet, number>> = { EU: Infinity, US: 14 };
+export const HIGHEST_VOL: Readonly<Record<LabelRuleSet, number>> = { EU: Infinity, US: 14 };
 
 export function labelAlcoholVerdict(
   labelVol: number,
@@ -34,11 +34,18 @@ export function labelAlcoholVerdict(
   return Math.abs(labelVol - measuredVol) <= tolerance + 1e-9 ? "within tolerance" : "outside tolerance";
 }
 
+/** The error of sizes up to one, in mL or as a percentage of the volume. */
+export interface FillError {
+  readonly uptoMl: number;
+  readonly ml?: number;
+  readonly pct?: number;
+}
+
 /**
  * Negative error that one bottle of a batch may have, mL (memory: Directive 76/211/EEC annex I, 2.4). Percentages
  * are rounded up to a tenth of a mL, as the directive says.
  */
-const FILL_ERRORS: readonly { readonly uptoMl: number; readonly ml?: number; readonly pct?: number }[] = [
+const FILL_ERRORS: readonly FillError[] = [
   { uptoMl: 50, pct: 9 },
   { uptoMl: 100, ml: 4.5 },
   { uptoMl: 200, pct: 4.5 },
@@ -50,8 +57,12 @@ const FILL_ERRORS: readonly { readonly uptoMl: number; readonly ml?: number; rea
   { uptoMl: Infinity, pct: 1 },
 ];
 
+/** The row of the directive's table for this size. */
+export const fillErrorRow = (bottleMl: number): FillError =>
+  FILL_ERRORS.find(({ uptoMl }) => bottleMl <= uptoMl)!;
+
 export function fillErrorMl(bottleMl: number): number {
-  const { ml, pct } = FILL_ERRORS.find(({ uptoMl }) => bottleMl <= uptoMl)!;
+  const { ml, pct } = fillErrorRow(bottleMl);
   return ml ?? wholeUp((bottleMl * pct!) / 10) / 10;
 }
 

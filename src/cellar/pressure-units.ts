@@ -3,7 +3,7 @@
  */
 import { ATMOSPHERE_BAR } from "./constants";
 import { fold } from "./matching";
-import { Refusal, unanswerable } from "./refusal";
+import { Refusal, unanswerable, wordNumber } from "./refusal";
 
 /** bar in one unit. kgf/cm² and psi follow exactly from standard gravity, the pound and the inch. */
 export const BAR_PER_UNIT = {
@@ -18,13 +18,14 @@ type Unit = keyof typeof BAR_PER_UNIT;
 const UNITS = Object.keys(BAR_PER_UNIT) as Unit[];
 const ABSOLUTE = " abs";
 
-interface Scale {
+export interface Scale {
   readonly barPerUnit: number;
   /** bar above vacuum at the scale's zero. */
   readonly zeroBar: number;
 }
 
-function scaleOf(unit: unknown, argument: string): Scale {
+/** The scale a unit stands for, gauge or absolute. */
+export function scaleOf(unit: unknown, argument: string): Scale {
   if (typeof unit === "string") {
     const wanted = fold(unit).replace("²", "2");
     const absolute = wanted.endsWith(ABSOLUTE);
@@ -40,16 +41,18 @@ function scaleOf(unit: unknown, argument: string): Scale {
   });
 }
 
+export const barAboveVacuum = (value: number, { barPerUnit, zeroBar }: Scale) => value * barPerUnit + zeroBar;
+
 /** A pressure on another scale; below vacuum there is none. */
 export function convertPressure(value: number, fromUnit: unknown, toUnit: unknown): number {
   const from = scaleOf(fromUnit, "from_unit");
   const to = scaleOf(toUnit, "to_unit");
-  const aboveVacuumBar = value * from.barPerUnit + from.zeroBar;
+  const aboveVacuumBar = barAboveVacuum(value, from);
   if (aboveVacuumBar < 0) {
     throw unanswerable(
       "value",
       value,
-      `that is below vacuum; give at least ${(-from.zeroBar / from.barPerUnit).toFixed(4)} in this unit`,
+      `that is below vacuum; vacuum is ${wordNumber(-from.zeroBar / from.barPerUnit)} in this unit`,
     );
   }
   return (aboveVacuumBar - to.zeroBar) / to.barPerUnit;

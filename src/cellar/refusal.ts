@@ -50,13 +50,12 @@ export function refusalSentence({ argument, given, remedy }: RefusalRecord): str
 /** How a refused value is quoted back: numbers short, text in quotes and cut, blanks in words. */
 export function wordGiven(given: unknown): string {
   if (given === undefined || given === null || given === "") return "blank";
-  if (typeof given === "number") return wordNumber(given);
+  // in full: rounded, a value just outside would read as one that is allowed
+  if (typeof given === "number") return Number.isFinite(given) ? String(given) : "not a finite number";
   if (typeof given === "boolean") return given ? "TRUE" : "FALSE";
   if (typeof given === "string") return `"${given.length > 40 ? `${given.slice(0, 40)}…` : given}"`;
   return Array.isArray(given) ? "a range or list" : "not a number or text";
 }
 
 /** A number in at most seven significant digits, without a float's tail. */
-export function wordNumber(value: number): string {
-  return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : "not a finite number";
-}
+export const wordNumber = (value: number) => String(Number(value.toPrecision(7)));

@@ -10,8 +10,8 @@ import { wholeUp } from "./whole";
 /** Places in a rack, 60 a side (read). */
 export const RACK_PLACES = 120;
 /** Rack against the floor at the first and at the last turn, ° (common practice, no source). */
-const FLATTEST_DEGREES = 15;
-const STEEPEST_DEGREES = 75;
+export const FLATTEST_DEGREES = 15;
+export const STEEPEST_DEGREES = 75;
 const EIGHTHS_FIRST = 1;
 const EIGHTHS_AFTER = 2;
 

@@ -4,12 +4,13 @@
  */
 import { LITRES_PER_KG_SUGAR } from "./constants";
 import { domains } from "./domains";
-import { unanswerable } from "./refusal";
+import { besideSugarMl } from "./fermentation";
+import { unanswerable, wordNumber } from "./refusal";
 import { bisect } from "./root";
 import { sucroseGL, type SucroseGL } from "./units";
 
 /** ICUMSA density of pure sucrose solutions at 20 °C, kg/m³: coefficients of the powers of the mass fraction (read). */
-const DENSITY_COEFFICIENTS = [998.2, 385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.289] as const;
+export const DENSITY_COEFFICIENTS = [998.2, 385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.289] as const;
 
 /** Density of a sucrose solution at 20 °C, kg/m³, from its °Brix (g of sucrose in 100 g). */
 export function sucroseDensity(brix: number): number {
@@ -50,9 +51,9 @@ export function liqueurRecipe(liqueurL: number, strength: SucroseGL, carrier: Su
     throw unanswerable(
       "strength_gL",
       strength,
-      `the carrier alone has ${carrier} g/L; give a strength of at least that`,
+      `the carrier alone has ${wordNumber(carrier)} g/L; give a strength of at least that`,
     );
   }
-  const sugarKg = (liqueurL * (strength - carrier)) / (1000 - carrier * LITRES_PER_KG_SUGAR);
+  const sugarKg = (liqueurL * (strength - carrier)) / besideSugarMl(carrier);
   return { sugarKg, carrierL: liqueurL - sugarKg * LITRES_PER_KG_SUGAR };
 }

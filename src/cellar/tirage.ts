@@ -3,14 +3,14 @@
  * in the filled bottle, g/L as sucrose, and includes what the wine still holds.
  */
 import { LITRES_PER_KG_SUGAR } from "./constants";
-import { missingSugar } from "./fermentation";
-import { unanswerable } from "./refusal";
+import { besideSugarMl, missingSugar } from "./fermentation";
+import { unanswerable, wordNumber } from "./refusal";
 import { LITRES_PER_HL, ML_PER_LITRE, type InvertGL, type SucroseGL } from "./units";
 import { wholeDown } from "./whole";
 
 /** kg of sucrose to dissolve in the wine: V0·(s − S0)/(1000 − s·d), the sugar's own volume counted. */
 export function tirageSugarKg(volumeHl: number, dose: SucroseGL, wineSugar: InvertGL): number {
-  return (volumeHl * LITRES_PER_HL * missingSugar(dose, wineSugar)) / (1000 - dose * LITRES_PER_KG_SUGAR);
+  return (volumeHl * LITRES_PER_HL * missingSugar(dose, wineSugar)) / besideSugarMl(dose);
 }
 
 /** L of tirage liqueur to mix in: V0·(s − S0)/(L − s). */
@@ -23,7 +23,11 @@ export function tirageLiqueurL(
   const missing = missingSugar(dose, wineSugar);
   if (missing === 0) return 0;
   if (liqueur <= dose) {
-    throw unanswerable("liqueur_gL", liqueur, `the liqueur must be stronger than the dose of ${dose} g/L`);
+    throw unanswerable(
+      "liqueur_gL",
+      liqueur,
+      `the liqueur must be stronger than the dose of ${wordNumber(dose)} g/L`,
+    );
   }
   return (volumeHl * LITRES_PER_HL * missing) / (liqueur - dose);
 }

@@ -18,7 +18,7 @@ export type Expression =
 
 export type Operator = "+" | "-" | "*" | "/" | "=" | "<>" | "<" | "<=" | ">" | ">=";
 
-type Operand = Expression | number | string | boolean;
+export type Operand = Expression | number | string | boolean;
 
 /** Plain text is a literal; cells are always asked for with cell(). */
 const asExpression = (operand: Operand): Expression =>
@@ -26,6 +26,7 @@ const asExpression = (operand: Operand): Expression =>
 
 export const cell = (name: string): Expression => ({ kind: "cell", name });
 export const range = (first: string, last: string): Expression => ({ kind: "range", first, last });
+export const number = (value: number): Expression => ({ kind: "literal", value });
 export const blank: Expression = { kind: "blank" };
 
 /** A call of one of our functions, by its id: mousse("TIRAGE.SUGAR", …). */
@@ -43,6 +44,20 @@ export function operation(left: Operand, operator: Operator, right: Operand): Ex
 export const iff = (condition: Operand, then: Operand, otherwise: Operand) =>
   builtin("IF", condition, then, otherwise);
 export const equals = (left: Operand, right: Operand) => operation(left, "=", right);
+export const isNumber = (value: Operand) => builtin("ISNUMBER", value);
+/** No answer: an error that every formula built on it passes on, so that a missing input is never taken for 0. */
+export const noAnswer = builtin("NA");
+/** A number, or no answer: a blank cell would otherwise count as 0, and text as more than any number. */
+export const numberOf = (value: Expression) => iff(isNumber(value), value, noAnswer);
+/** One of several choices by the word in a cell; no answer for any other word, or none. */
+export const choose = (
+  chosen: Expression,
+  options: readonly (readonly [word: string, value: Operand])[],
+): Expression =>
+  options.reduceRight<Expression>(
+    (otherwise, [word, value]) => iff(equals(chosen, word), value, otherwise),
+    noAnswer,
+  );
 export const isBlank = (value: Operand) => equals(value, "");
 export const plus = (first: Operand, ...rest: Operand[]) =>
   rest.reduce<Expression>((sum, term) => operation(sum, "+", term), asExpression(first));
@@ -71,6 +86,9 @@ export function monthsAfter(date: Expression, months: Expression): Expression {
 /** Where a named cell is, as it stands in the formula being written. */
 export type Locate = (name: string) => string;
 
+/** How an expression is written out: with the add-in's functions, say. */
+export type Dialect = (expression: Expression, locate: Locate) => string;
+
 const PRECEDENCE: Readonly<Record<Operator, number>> = {
   "=": 1,
   "<>": 1,
@@ -85,7 +103,7 @@ const PRECEDENCE: Readonly<Record<Operator, number>> = {
 };
 
 /** The formula as typed with the add-in: =MOUSSE.…, without the leading "=". */
-export function addinFormula(expression: Expression, locate: Locate): string {
+export const addinFormula: Dialect = (expression, locate) => {
   const write = (node: Expression): string => {
     switch (node.kind) {
       case "literal":
@@ -111,4 +129,4 @@ export function addinFormula(expression: Expression, locate: Locate): string {
     }
   };
   return write(expression);
-}
+};

@@ -10,7 +10,7 @@ import {
   type SheetData,
   type Validation,
 } from "./data";
-import { addinFormula, type Expression } from "./formula";
+import type { Dialect, Expression } from "./formula";
 import type { Field } from "../cellar/batch/field-kinds";
 import { validationOf } from "./validation";
 
@@ -45,6 +45,7 @@ export function layOut(
   rows: readonly Row[],
   columnWidths: readonly number[],
   { frozenRows, pagesTall }: Page,
+  write: Dialect,
 ): SheetData {
   const addresses = new Map<string, string>();
   const names: DefinedName[] = [];
@@ -74,7 +75,7 @@ export function layOut(
         column,
         value,
         style,
-        ...(formula && { formula: addinFormula(formula, locate) }),
+        ...(formula && { formula: write(formula, locate) }),
         ...(format !== undefined && { format }),
       });
       if (field) validations.push({ row, column, ...validationOf(field) });

@@ -1,9 +1,9 @@
 /**
  * The checks of a batch: what, value, limit, verdict in words, source.
  */
-import { legalLimits, practiceLimits } from "../rules/limits";
-import { BETWEEN_CLASSES, classLow, pressureRules } from "../rules/pressure-classes";
 import type { Designation } from "../rules/designations";
+import { legalLimits, practiceLimits } from "../rules/limits";
+import { classLow, lowestSparkling, pressureRules } from "../rules/pressure-classes";
 import type { BatchInputs } from "./fields";
 import type { CostPlan } from "./plan-costs";
 import { NO_TERM, type DosagePlan } from "./plan-dosage";
@@ -11,23 +11,26 @@ import type { TiragePlan } from "./plan-tirage";
 
 export type Verdict = "fine" | "look again" | "stop";
 
+/** What stands for a limit where the rules say nothing, or nothing limits. A blank limit is never that. */
+export const NO_LIMIT = "none";
 /** What stands for a limit where more wine is left in the bottle than is wanted. */
 export const NO_ROOM = "no room";
 
 export interface Check {
-  /** null where nothing was given. */
-  readonly value: number | string | null;
-  /** null where the rules say nothing, or where the user has not given one. */
-  readonly limit: number | string | null;
+  /** "" where nothing was given. */
+  readonly value: number | string;
+  readonly limit: number | string;
   readonly verdict: Verdict;
 }
 
 export const CHECK_KEYS = [
+  "inputs",
   "dryness",
   "baseAlcohol",
   "totalSo2",
   "tirageRise",
   "alcoholAfter",
+  "modelRange",
   "hottest",
   "pressureClass",
   "leesMonths",
@@ -46,11 +49,10 @@ export type CheckKey = (typeof CHECK_KEYS)[number];
 
 type Beyond = Exclude<Verdict, "fine">;
 
-const atMost = (value: number, limit: number | null | undefined, beyond: Beyond): Check => ({
-  value,
-  limit: limit ?? null,
-  verdict: limit === null || limit === undefined || value <= limit ? "fine" : beyond,
-});
+const atMost = (value: number, limit: number | undefined, beyond: Beyond): Check =>
+  limit === undefined
+    ? { value, limit: NO_LIMIT, verdict: "fine" }
+    : { value, limit, verdict: value <= limit ? "fine" : beyond };
 const atLeast = (value: number, limit: number, beyond: Beyond): Check => ({
   value,
   limit,
@@ -64,57 +66,80 @@ export function checkBatch(
   dosage: DosagePlan,
   costs: CostPlan,
 ): Record<CheckKey, Check> {
-  const { batch, baseWine, lees, disgorging } = inputs;
+  const { batch, baseWine, lees } = inputs;
   const law = legalLimits[batch.rules];
-  const high = practiceLimits.baseAlcoholHighVol.value;
+  const practice = practiceLimits;
+  const so2Limit = law.totalSo2MgL?.value;
   return {
-    dryness: atMost(baseWine.sugar_gL, practiceLimits.drySugarGL.value, "look again"),
-    baseAlcohol:
-      baseWine.alcohol_vol < practiceLimits.baseAlcoholLowVol.value
-        ? { value: baseWine.alcohol_vol, limit: high, verdict: "look again" }
-        : atMost(baseWine.alcohol_vol, high, "look again"),
+    // inputs that were parsed are all there; in the sheet this row counts those that no longer are
+    inputs: atMost(0, 0, "stop"),
+    dryness: atMost(baseWine.sugar_gL, practice.drySugarGL.value, "look again"),
+    baseAlcohol: {
+      ...atMost(baseWine.alcohol_vol, practice.baseAlcoholHighVol.value, "look again"),
+      ...(baseWine.alcohol_vol < practice.baseAlcoholLowVol.value && { verdict: "look again" }),
+    },
     totalSo2:
       baseWine.totalSO2_mgL === null
-        ? { value: null, limit: law.totalSo2MgL?.value ?? null, verdict: "look again" }
-        : atMost(baseWine.totalSO2_mgL, law.totalSo2MgL?.value, "stop"),
+        ? { value: "", limit: so2Limit ?? NO_LIMIT, verdict: "look again" }
+        : atMost(baseWine.totalSO2_mgL, so2Limit, "stop"),
     tirageRise: atMost(tirage.alcoholRiseVol, law.tirageRiseVol?.value, "stop"),
-    alcoholAfter: atMost(tirage.alcoholAfterVol, practiceLimits.alcoholAfterVol.value, "look again"),
-    hottest: glassCheck(tirage.pressures.hottest.high, inputs.tirage.glassRating_bar),
+    alcoholAfter: atMost(tirage.alcoholAfterVol, practice.alcoholAfterVol.value, "look again"),
+    modelRange: modelRangeCheck(inputs.tirage),
+    hottest: glassCheck(tirage, inputs.tirage.glassRating_bar),
     pressureClass: classCheck(dosage, batch),
     leesMonths: atLeast(lees.lees_months, designation.leesMonths, "stop"),
     totalMonths: atLeast(lees.lees_months + lees.rest_months, designation.totalMonths, "stop"),
-    neckBath: atMost(disgorging.neckBath_C, dosage.freezingPointC, "stop"),
+    neckBath: atMost(
+      inputs.disgorging.neckBath_C,
+      practice.neckBathC.value,
+      inputs.disgorging.neckBath_C <= dosage.freezingPointC ? "look again" : "stop",
+    ),
     room:
       dosage.spaceMl === null
         ? { value: dosage.eachMl, limit: NO_ROOM, verdict: "stop" }
         : atMost(dosage.eachMl, dosage.spaceMl, "stop"),
-    stock: atMost(dosage.bottlesFinished, dosage.stockBottles, "stop"),
+    stock: atMost(dosage.batchL, inputs.dosage.stock_L ?? undefined, "stop"),
     dosageRise: atMost(dosage.alcoholRiseVol, law.dosageRiseVol?.value, "stop"),
     term: termCheck(dosage),
     termMargin:
       dosage.termMarginGL === null
-        ? { value: NO_TERM, limit: practiceLimits.sweetnessMarginGL.value, verdict: "look again" }
-        : atLeast(dosage.termMarginGL, practiceLimits.sweetnessMarginGL.value, "look again"),
-    labelAlcohol: atMost(Math.abs(dosage.labelVol - dosage.alcoholVol), law.labelToleranceVol?.value, "stop"),
+        ? { value: NO_TERM, limit: practice.sweetnessMarginGL.value, verdict: "look again" }
+        : atLeast(dosage.termMarginGL, practice.sweetnessMarginGL.value, "look again"),
+    labelAlcohol: labelCheck(dosage, batch),
     bottleSize: sizeCheck(batch),
     prices: atMost(costs.unpriced, 0, "look again"),
   };
 }
 
-function glassCheck(highBar: number, ratingBar: number | null): Check {
-  return ratingBar === null
-    ? { value: highBar, limit: null, verdict: "look again" }
-    : atMost(highBar, ratingBar, "stop");
+function modelRangeCheck({ cellar_C, hottest_C }: BatchInputs["tirage"]): Check {
+  const { modelLowC, modelHighC, modelEndC } = practiceLimits;
+  const warmest = Math.max(cellar_C, hottest_C);
+  const coldest = Math.min(cellar_C, hottest_C);
+  const inside = warmest <= modelHighC.value && coldest >= modelLowC.value;
+  return {
+    value: warmest,
+    limit: modelHighC.value,
+    verdict: inside ? "fine" : warmest <= modelEndC.value ? "look again" : "stop",
+  };
 }
 
+function glassCheck({ pressures }: TiragePlan, ratingBar: number | null): Check {
+  const highest = Math.max(pressures.cellar.high, pressures.hottest.high);
+  return ratingBar === null
+    ? { value: highest, limit: "", verdict: "look again" }
+    : atMost(highest, ratingBar, "stop");
+}
+
+/** The bottles at the low end must still belong to the class; a batch that is not sparkling at all is a stop. */
 function classCheck(
-  { pressureAt20, pressureClass }: DosagePlan,
+  { pressureAt20, lowPressureAt20 }: DosagePlan,
   { bottle_mL, rules }: BatchInputs["batch"],
 ): Check {
+  const sparkling = pressureAt20 >= lowestSparkling(rules, bottle_mL);
   return atLeast(
-    pressureAt20,
+    lowPressureAt20,
     classLow(pressureRules[rules].classes[0], bottle_mL),
-    pressureClass === BETWEEN_CLASSES ? "stop" : "look again",
+    sparkling ? "look again" : "stop",
   );
 }
 
@@ -125,11 +150,17 @@ const VERDICT_OF_TERM = {
 } as const;
 
 function termCheck({ termVerdict }: DosagePlan): Check {
-  return {
-    value: termVerdict ?? NO_TERM,
-    limit: null,
-    verdict: termVerdict === null ? "look again" : VERDICT_OF_TERM[termVerdict],
-  };
+  return termVerdict === null
+    ? { value: NO_TERM, limit: NO_LIMIT, verdict: "look again" }
+    : { value: termVerdict, limit: NO_LIMIT, verdict: VERDICT_OF_TERM[termVerdict] };
+}
+
+/** The label's alcohol close to the analysis, and in the steps that the rules allow. */
+function labelCheck({ labelVol, alcoholVol }: DosagePlan, { rules }: BatchInputs["batch"]): Check {
+  const { labelToleranceVol, labelStepVol } = legalLimits[rules];
+  const check = atMost(Math.abs(labelVol - alcoholVol), labelToleranceVol?.value, "stop");
+  const inSteps = labelStepVol === undefined || Number.isInteger(labelVol / labelStepVol.value);
+  return inSteps ? check : { ...check, verdict: "stop" };
 }
 
 function sizeCheck({ bottle_mL, rules }: BatchInputs["batch"]): Check {
@@ -137,7 +168,7 @@ function sizeCheck({ bottle_mL, rules }: BatchInputs["batch"]): Check {
   const regulated = sizes !== undefined && bottle_mL >= sizes.spanMl[0] && bottle_mL <= sizes.spanMl[1];
   return {
     value: bottle_mL,
-    limit: null,
+    limit: NO_LIMIT,
     verdict: regulated && !sizes.allowedMl.includes(bottle_mL) ? "stop" : "fine",
   };
 }

@@ -2,7 +2,7 @@
  * Materials to order and what the batch costs. Packs are whole, so what is ordered is what is paid for.
  */
 import { costPerBottle, holdingCost, packsToOrder } from "../costing";
-import { LITRES_PER_HL } from "../units";
+import { LITRES_PER_HL, ML_PER_LITRE } from "../units";
 import { wholeUp } from "../whole";
 import { required } from "./attempt";
 import type { BatchInputs } from "./fields";
@@ -21,8 +21,9 @@ export interface MaterialLine {
 
 export interface CostPlan {
   readonly lines: Readonly<Record<MaterialKey | OtherKey, MaterialLine>>;
-  /** Materials that are needed and have no price. */
+  /** Materials, wine and labour that are needed and have no price. */
   readonly unpriced: number;
+  readonly wineUsedL: number;
   readonly baseWine: number;
   readonly tirageMaterials: number;
   readonly finishingMaterials: number;
@@ -64,7 +65,7 @@ function materialNeeds(
 }
 
 export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: DosagePlan): CostPlan {
-  const { batch, baseWine, lees, costs, materials: orders } = inputs;
+  const { batch, lees, costs, materials: orders } = inputs;
   const needs = {
     ...materialNeeds(inputs, tirage, dosage),
     other1: orders.other1.need,
@@ -75,7 +76,7 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
   const lines = Object.fromEntries(
     keys.map((key): [string, MaterialLine] => {
       const { pack, spare_pct, price } = orders[key];
-      const packs = packsToOrder(needs[key], pack, spare_pct);
+      const packs = required(`materials.${key}.pack`, pack, () => packsToOrder(needs[key], pack, spare_pct));
       return [key, { need: needs[key], packs, cost: packs * pack * (price ?? 0) }];
     }),
   ) as CostPlan["lines"];
@@ -85,14 +86,19 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
       .reduce((sum, key) => sum + lines[key].cost, 0);
 
   const labour = (hours: number) => hours * (costs.labour_perHour ?? 0);
+  const hours = costs.tirage_hours + costs.riddling_hours + costs.disgorging_hours + costs.finishing_hours;
   const tirageLabour = labour(costs.tirage_hours);
   const riddlingLabour = labour(costs.riddling_hours);
   const disgorgingLabour = labour(costs.disgorging_hours);
   const finishingLabour = labour(costs.finishing_hours);
-  const baseWineCost = baseWine.volume_hL * LITRES_PER_HL * (costs.baseWine_perL ?? 0);
+  // all wine that goes in is paid for: tank and starter, both liqueurs, and what bottles are topped up with
+  const topUpL = ((dosage.topUpMl ?? 0) * dosage.bottlesFinished) / ML_PER_LITRE;
+  const wineUsedL = tirage.wineHl * LITRES_PER_HL + tirage.liqueurWineL + dosage.wineL + topUpL;
+  const baseWineCost = wineUsedL * (costs.baseWine_perL ?? 0);
   const tirageMaterials = sumOf("tirage");
   const finishingMaterials = sumOf("finishing") + lines.other1.cost + lines.other2.cost;
-  const duty = dosage.bottlesFinished * costs.duty_perBottle;
+  const litresABottle = batch.bottle_mL / ML_PER_LITRE;
+  const duty = dosage.bottlesFinished * (costs.duty_perBottle + costs.duty_perL * litresABottle);
   const allMonths = lees.lees_months + lees.rest_months;
   const storage = tirage.bottles * costs.storage_perBottleMonth * allMonths;
   const moneyTiedUp =
@@ -116,7 +122,11 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
   });
   return {
     lines,
-    unpriced: keys.filter((key) => needs[key] > 0 && orders[key].price === null).length,
+    unpriced:
+      keys.filter((key) => needs[key] > 0 && orders[key].price === null).length +
+      (costs.baseWine_perL === null ? 1 : 0) +
+      (costs.labour_perHour === null && hours > 0 ? 1 : 0),
+    wineUsedL,
     baseWine: baseWineCost,
     tirageMaterials,
     finishingMaterials,

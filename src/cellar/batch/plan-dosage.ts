@@ -1,8 +1,10 @@
 /**
  * Disgorging, dosage and what the label may say.
  */
+import { ATMOSPHERE_BAR } from "../constants";
 import { freezingPointC, spaceMl } from "../disgorging";
 import { batchLiqueurL, bottlesFromStock, dosageMl, dosedAlcoholVol, dosedSugarGL, topUpMl } from "../dosage";
+import { domains, isWithin } from "../domains";
 import { energyPer100Ml, labelAlcoholVol } from "../label";
 import { pressureClass } from "../rules/pressure-classes";
 import { liqueurRecipe } from "../sugar";
@@ -23,7 +25,7 @@ import {
   type InvertGL,
 } from "../units";
 import { wholeDown } from "../whole";
-import { orNull, required } from "./attempt";
+import { UnplannableBatch, orNull, required } from "./attempt";
 import type { BatchInputs } from "./fields";
 import type { TiragePlan } from "./plan-tirage";
 
@@ -54,8 +56,10 @@ export interface DosagePlan {
   readonly terms: readonly string[];
   readonly termVerdict: SweetnessVerdict | null;
   readonly termMarginGL: number | null;
+  /** After disgorging: expected, and the low end of the spread. */
   readonly pressureAt20: ExcessBar;
-  readonly pressureClass: string;
+  readonly lowPressureAt20: ExcessBar;
+  readonly pressureClass: string | null;
   readonly labelVol: number;
   readonly energyKj: number;
   readonly energyKcal: number;
@@ -95,7 +99,17 @@ export function planDosage(inputs: BatchInputs, tirage: TiragePlan): DosagePlan 
     : tirage.alcoholAfterVol;
   const sugarAdded = eachMl > 0;
   const band = dosage.term === "" ? null : bandOfTerm(dosage.term, batch.rules, "dosage.term");
-  const pressureAt20 = excessBar(tirage.pressures.at20.expected - disgorging.pressureLost_bar);
+  const afterLoss = (before: ExcessBar) => excessBar(before - disgorging.pressureLost_bar);
+  const pressureAt20 = afterLoss(tirage.pressures.at20.expected);
+  if (pressureAt20 < -ATMOSPHERE_BAR) {
+    throw new UnplannableBatch([
+      {
+        field: "disgorging.pressureLost_bar",
+        given: disgorging.pressureLost_bar,
+        remedy: `only ${(pressureAt20 + disgorging.pressureLost_bar).toFixed(2)} bar are there at 20 °C; give less`,
+      },
+    ]);
+  }
   const energy = (unit: "kJ" | "kcal") =>
     energyPer100Ml(alcoholVol, sugarGL, baseWine.acidity_gL ?? 0, 0, unit);
   return {
@@ -113,7 +127,9 @@ export function planDosage(inputs: BatchInputs, tirage: TiragePlan): DosagePlan 
     stockBottles:
       dosage.stock_L === null || eachMl === 0
         ? null
-        : bottlesFromStock(dosage.stock_L, batch.bottle_mL, residual, dosage.target_gL!, liqueurGL),
+        : required("dosage.stock_L", dosage.stock_L, () =>
+            bottlesFromStock(dosage.stock_L!, batch.bottle_mL, residual, dosage.target_gL!, liqueurGL),
+          ),
     sugarGL,
     alcoholVol,
     alcoholRiseVol: alcoholVol - tirage.alcoholAfterVol,
@@ -122,7 +138,10 @@ export function planDosage(inputs: BatchInputs, tirage: TiragePlan): DosagePlan 
     termVerdict: band && sweetnessVerdict(band, sugarGL, sugarAdded),
     termMarginGL: band && sweetnessMarginGL(band, sugarGL),
     pressureAt20,
-    pressureClass: pressureClass(pressureAt20, batch.bottle_mL, batch.rules),
+    lowPressureAt20: afterLoss(tirage.pressures.at20.low),
+    pressureClass: isWithin(domains.pressureBar, pressureAt20)
+      ? pressureClass(pressureAt20, batch.bottle_mL, batch.rules)
+      : null,
     labelVol: dosage.label_vol ?? labelAlcoholVol(alcoholVol),
     energyKj: energy("kJ"),
     energyKcal: energy("kcal"),

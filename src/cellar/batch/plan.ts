@@ -3,7 +3,10 @@
  * the order of the work, so that the sheet's formulas and this plan can be held against each other.
  */
 import { addMonths, serialFromIso } from "../ageing";
+import { domains } from "../domains";
+import { unanswerable } from "../refusal";
 import { designationNamed } from "../rules/designations";
+import { required } from "./attempt";
 import { checkBatch, worstVerdict, type Check, type CheckKey, type Verdict } from "./checks";
 import type { BatchInputs } from "./fields";
 import { planCosts, type CostPlan } from "./plan-costs";
@@ -32,6 +35,15 @@ export function planBatch(inputs: BatchInputs): BatchPlan {
   const designation = designationNamed(inputs.batch.designation, "designation");
   const tirageDate = serialFromIso(inputs.batch.tirageDate)!;
   const disgorging = addMonths(tirageDate, inputs.lees.lees_months);
+  const release = addMonths(disgorging, inputs.lees.rest_months);
+  required("batch.tirageDate", inputs.batch.tirageDate, () => {
+    if (release > domains.dateSerial.max)
+      throw unanswerable(
+        "tirageDate",
+        tirageDate,
+        "the release would lie beyond the calendar; give an earlier date",
+      );
+  });
   const tirage = planTirage(inputs);
   const dosage = planDosage(inputs, tirage);
   const costs = planCosts(inputs, tirage, dosage);
@@ -41,7 +53,7 @@ export function planBatch(inputs: BatchInputs): BatchPlan {
       tirage: tirageDate,
       earliestDisgorging: addMonths(tirageDate, designation.leesMonths),
       disgorging,
-      release: addMonths(disgorging, inputs.lees.rest_months),
+      release,
     },
     tirage,
     dosage,

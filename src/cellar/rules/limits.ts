@@ -24,6 +24,8 @@ export interface LegalLimits {
   readonly dosageShare?: Limit;
   /** Alcohol of the base wine and of the finished wine. */
   readonly alcoholVol?: Limit;
+  /** Steps in which the alcohol stands on the label. */
+  readonly labelStepVol?: Limit;
   /** How far the labelled alcohol may lie from the analysis. */
   readonly labelToleranceVol?: Limit;
   /** The only nominal volumes allowed within a span of sizes. */
@@ -46,6 +48,7 @@ export const legalLimits: ByRules<LegalLimits, LimitRuleSet> = {
       "% vol",
       source("Delegated Reg. (EU) 2019/33 art. 44, its predecessor", "read"),
     ),
+    labelStepVol: limit(0.5, "% vol", source("Delegated Reg. (EU) 2019/33 art. 44, its predecessor", "read")),
     bottleSizes: {
       spanMl: [125, 1500],
       allowedMl: [125, 200, 375, 750, 1500],
@@ -66,5 +69,10 @@ export const practiceLimits = {
   baseAlcoholLowVol: limit(9.5, "% vol", source("published practice", "read")),
   baseAlcoholHighVol: limit(11.5, "% vol", source("published practice", "read")),
   alcoholAfterVol: limit(13, "% vol", commonPractice),
+  /** Where the solubility at other temperatures than 20 °C has been compared with a published table, and where it ends. */
+  modelLowC: limit(0, "°C", source("published solubility table, 0 to 25 °C", "memory")),
+  modelHighC: limit(30, "°C", source("published solubility table, 0 to 25 °C", "memory")),
+  modelEndC: limit(40, "°C", source("published solubility table, 0 to 25 °C", "memory")),
+  neckBathC: limit(-20, "°C", source("producers' baths run at −20 to −27 °C", "read")),
   sweetnessMarginGL: limit(1, "g/L", commonPractice),
 } as const;

@@ -12,6 +12,8 @@ export type PressureMeasure = "excess bar at 20 °C" | "g/L CO2" | "absolute atm
 
 export interface PressureClass {
   readonly name: string;
+  /** Whether a wine of this class is sparkling at all. */
+  readonly sparkling: boolean;
   readonly low: number;
   /** null where open. */
   readonly high: number | null;
@@ -33,44 +35,45 @@ export const pressureRules: ByRules<PressureRules, PressureRuleSet> = {
   EU: {
     measure: "excess bar at 20 °C",
     classes: [
-      { name: "quality sparkling wine", low: 3.5, high: null, smallBottle: SMALL },
-      { name: "sparkling wine", low: 3, high: null },
-      { name: "semi-sparkling wine", low: 1, high: 2.5 },
+      { name: "quality sparkling wine", sparkling: true, low: 3.5, high: null, smallBottle: SMALL },
+      { name: "sparkling wine", sparkling: true, low: 3, high: null },
+      { name: "semi-sparkling wine", sparkling: false, low: 1, high: 2.5 },
     ],
     source: source("Reg. (EU) 1308/2013 annex VII part II", "memory"),
   },
   OIV: {
     measure: "excess bar at 20 °C",
-    classes: [{ name: "sparkling wine", low: 3.5, high: null, smallBottle: SMALL }],
+    classes: [{ name: "sparkling wine", sparkling: true, low: 3.5, high: null, smallBottle: SMALL }],
     source: source("OIV Code of Oenological Practices I.4.4", "read"),
   },
   US: {
     measure: "g/L CO2",
     classes: [
-      { name: "still wine", low: 0, high: 3.92 },
-      { name: "effervescent wine", low: 3.92, high: null },
+      { name: "still wine", sparkling: false, low: 0, high: 3.92 },
+      { name: "effervescent wine", sparkling: true, low: 3.92, high: null },
     ],
     source: source("27 CFR: still up to 0.392 g CO2/100 mL", "read"),
   },
   AU: {
     measure: "g/L CO2",
-    classes: [{ name: "sparkling wine", low: 5, high: null }],
+    classes: [{ name: "sparkling wine", sparkling: true, low: 5, high: null }],
     source: source("Australian wine standard: at least 5 g/L CO2 at 20 °C", "read"),
   },
   "CA-QC": {
     measure: "absolute atm at 10 °C",
-    classes: [{ name: "sparkling wine", low: 3, high: 5 }],
+    classes: [{ name: "sparkling wine", sparkling: true, low: 3, high: 5 }],
     source: source("Québec: 3 to 5 absolute atmospheres at 10 °C", "read"),
   },
 };
 
 export const BETWEEN_CLASSES = "between classes";
 
-const ASSUMED_ALCOHOL_VOL = 12;
+export const ASSUMED_ALCOHOL_VOL = 12;
 const DRY = invertGL(0);
 const DISGORGED = { headspacePct: DEFAULT_HEADSPACE_PCT, nitrogenBar: 0 };
 
-function measured(measure: PressureMeasure, at20: ExcessBar): number {
+/** An excess pressure at 20 °C in what a set of rules counts. */
+export function measured(measure: PressureMeasure, at20: ExcessBar): number {
   switch (measure) {
     case "excess bar at 20 °C":
       return at20;
@@ -88,11 +91,26 @@ export function classLow({ low, smallBottle }: PressureClass, bottleMl: number):
   return smallBottle && bottleMl < smallBottle.belowMl ? smallBottle.low : low;
 }
 
+/** Lowest value at which a wine is sparkling at all, in a bottle of this size. */
+export function lowestSparkling(rules: PressureRuleSet, bottleMl: number): number {
+  return Math.min(
+    ...pressureRules[rules].classes.filter((each) => each.sparkling).map((each) => classLow(each, bottleMl)),
+  );
+}
+
 export function pressureClass(at20: ExcessBar, bottleMl: number, rules: PressureRuleSet): string {
+  return classRow(at20, bottleMl, rules)?.name ?? BETWEEN_CLASSES;
+}
+
+/** The first class whose bounds hold, if any. */
+export function classRow(
+  at20: ExcessBar,
+  bottleMl: number,
+  rules: PressureRuleSet,
+): PressureClass | undefined {
   const { measure, classes } = pressureRules[rules];
   const value = measured(measure, at20);
-  const found = classes.find(
+  return classes.find(
     (each) => value >= classLow(each, bottleMl) && (each.high === null || value <= each.high),
   );
-  return found?.name ?? BETWEEN_CLASSES;
 }

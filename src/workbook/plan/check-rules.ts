@@ -1,10 +1,22 @@
 /**
- * The kinds of limit and verdict that checks are made of.
+ * The kinds of limit and verdict that checks are made of. A verdict is "fine" only where two numbers were compared, or
+ * where the rules say outright that there is no limit: blanks, texts and errors end as "stop".
  */
+import { NO_LIMIT } from "../../cellar/batch/checks";
 import { legalLimits, type LegalLimits } from "../../cellar/rules/limits";
 import { ruleSetsOf, sourceText, type Source } from "../../cellar/rules/source";
 import { sweetnessRules, type SweetnessRuleSet } from "../../cellar/rules/sweetness-bands";
-import { equals, iff, isBlank, operation, type Expression } from "../formula";
+import {
+  builtin,
+  choose,
+  equals,
+  iff,
+  isBlank,
+  isNumber,
+  operation,
+  type Expression,
+  type Operator,
+} from "../formula";
 import { input } from "./rows";
 
 export interface CheckRow {
@@ -19,22 +31,15 @@ export interface CheckRow {
   readonly source: string | ((ruleSet: SweetnessRuleSet) => string);
 }
 
-export const rules = input("batch.rules");
-
-/** One value for each rule set, chosen by the sheet's own Rules cell; "" where the rules say nothing. */
-export function byRules(
-  of: (ruleSet: SweetnessRuleSet) => number | string | Expression | undefined,
-): Expression {
-  const [first, ...others] = ruleSetsOf(sweetnessRules).map(
-    (ruleSet) => [ruleSet, of(ruleSet) ?? ""] as const,
+/** One value for each rule set that a batch can be planned by, chosen by the sheet's own Rules cell. */
+export const byRules = (of: (ruleSet: SweetnessRuleSet) => number | string | Expression): Expression =>
+  choose(
+    input("batch.rules"),
+    ruleSetsOf(sweetnessRules).map((ruleSet) => [ruleSet, of(ruleSet)] as const),
   );
-  return others.reduce<Expression>(
-    (otherwise, [ruleSet, value]) => iff(equals(rules, ruleSet), value, otherwise),
-    iff(equals(rules, first![0]), first![1], ""),
-  );
-}
 export const legal = (of: (limits: LegalLimits) => { readonly value: number } | undefined) =>
-  byRules((ruleSet) => of(legalLimits[ruleSet])?.value);
+  byRules((ruleSet) => of(legalLimits[ruleSet])?.value ?? NO_LIMIT);
+
 /** A source that goes with the rules chosen. */
 export const sourceByRules =
   (of: (ruleSet: SweetnessRuleSet) => Source | undefined) => (ruleSet: SweetnessRuleSet) => {
@@ -44,13 +49,28 @@ export const sourceByRules =
 export const legalSource = (of: (limits: LegalLimits) => { readonly source: Source } | undefined) =>
   sourceByRules((ruleSet) => of(legalLimits[ruleSet])?.source);
 
-export const atMost = (beyond: string) => (value: Expression, limit: Expression) =>
-  iff(isBlank(limit), "fine", iff(operation(value, "<=", limit), "fine", beyond));
-export const atLeast = (beyond: string | Expression) => (value: Expression, limit: Expression) =>
-  iff(operation(value, ">=", limit), "fine", beyond);
-export const unlessBlank =
-  (verdict: CheckRow["verdict"]): CheckRow["verdict"] =>
+type Verdict = CheckRow["verdict"];
+
+/** Compares two numbers; anything else is a stop. */
+const compared =
+  (operator: Operator, beyond: string | Expression): Verdict =>
   (value, limit) =>
-    iff(isBlank(value), "look again", verdict(value, limit));
+    iff(
+      builtin("AND", isNumber(value), isNumber(limit)),
+      iff(operation(value, operator, limit), "fine", beyond),
+      "stop",
+    );
+
+export const atMost =
+  (beyond: string | Expression): Verdict =>
+  (value, limit) =>
+    iff(equals(limit, NO_LIMIT), "fine", compared("<=", beyond)(value, limit));
+export const atLeast = (beyond: string | Expression): Verdict => compared(">=", beyond);
+
+/** A value or a limit that the user may leave blank: then it is worth a look, but never fine. */
+export const unlessBlank =
+  (which: "value" | "limit", verdict: Verdict): Verdict =>
+  (value, limit) =>
+    iff(isBlank(which === "value" ? value : limit), "look again", verdict(value, limit));
 
 export const blankAsText = (value: Expression) => iff(isBlank(value), "", value);

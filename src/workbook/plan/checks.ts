@@ -4,9 +4,9 @@
 import { CHECK_KEYS, type CheckKey } from "../../cellar/batch/checks";
 import { RECORDED } from "../../cellar/rules/source";
 import { builtin, cell, iff, operation, range, type Expression } from "../formula";
-import type { Row } from "../layout";
+import type { CellSpec, Row } from "../layout";
 import { checkRows } from "./check-rows";
-import { byRules } from "./check-rules";
+import { byRules, type CheckRow } from "./check-rules";
 import { columnHeads, heading, resultCell, text, type Batch, type Section } from "./rows";
 
 export const checksSection: Section = (batch) => [
@@ -22,7 +22,8 @@ export const checksSection: Section = (batch) => [
 
 const verdictName = (key: CheckKey) => `plan_check_${key}`;
 
-function checkRow(key: CheckKey, { inputs, plan }: Batch): Row {
+function checkRow(key: CheckKey, batch: Batch): Row {
+  const { plan } = batch;
   const { what, unit, value, format, limit, verdict, source } = checkRows[key];
   const check = plan.checks[key];
   const valueName = `plan_check_${key}_value`;
@@ -31,11 +32,11 @@ function checkRow(key: CheckKey, { inputs, plan }: Batch): Row {
   const limitCell =
     typeof limit === "number"
       ? { key: limitName, value: limit, style: "result" as const, ...numberFormat }
-      : resultCell({ key: limitName, value: check.limit ?? "", formula: limit!, ...numberFormat });
+      : resultCell({ key: limitName, value: check.limit, formula: limit!, ...numberFormat });
   return {
     cells: [
       text(what, "label"),
-      resultCell({ key: valueName, value: check.value ?? "", formula: value, ...numberFormat }),
+      resultCell({ key: valueName, value: check.value, formula: value, ...numberFormat }),
       text(unit, "unit"),
       limit === undefined ? undefined : limitCell,
       resultCell({
@@ -44,11 +45,14 @@ function checkRow(key: CheckKey, { inputs, plan }: Batch): Row {
         style: "verdict",
         formula: builtin("IFERROR", verdict(cell(valueName), cell(limitName)), "stop"),
       }),
-      typeof source === "string"
-        ? text(source, "note")
-        : { value: source(inputs.batch.rules), formula: byRules(source), style: "note" },
+      sourceCell(source, batch),
     ],
   };
+}
+
+function sourceCell(source: CheckRow["source"], { inputs }: Batch): CellSpec {
+  if (typeof source === "string") return text(source, "note");
+  return { value: source(inputs.batch.rules), formula: byRules(source), style: "note" };
 }
 
 /** The worst of all verdicts, in words. */

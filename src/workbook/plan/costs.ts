@@ -3,6 +3,7 @@
  */
 import { OTHER_KEYS, materialKeys, materials } from "../../cellar/batch/materials";
 import type { CostPlan } from "../../cellar/batch/plan-costs";
+import { LITRES_PER_HL, ML_PER_LITRE } from "../../cellar/units";
 import { builtin, cell, divided, mousse, plus, range, times, type Expression } from "../formula";
 import type { CellStyle } from "../data";
 import type { Row } from "../layout";
@@ -30,12 +31,13 @@ const RATES = [
   "disgorging_hours",
   "finishing_hours",
   "duty_perBottle",
+  "duty_perL",
   "storage_perBottleMonth",
   "interest_pct",
   "breakage_pct",
 ] as const;
 
-type Part = Exclude<keyof CostPlan, "lines" | "unpriced" | "total" | "perBottle" | "perCase">;
+type Part = Exclude<keyof CostPlan, "lines" | "unpriced" | "wineUsedL" | "total" | "perBottle" | "perCase">;
 
 const part = (key: Part) => cell(`plan_cost_${key}`);
 const ofPhase = (phase: "tirage" | "finishing") =>
@@ -46,7 +48,7 @@ const labour = (hours: string) => times(input(`costs.${hours}`), input("costs.la
 const allMonths = plus(input("lees.lees_months"), input("lees.rest_months"));
 
 const PARTS: readonly (readonly [Part, string, Expression])[] = [
-  ["baseWine", "Base wine", times(input("baseWine.volume_hL"), 100, input("costs.baseWine_perL"))],
+  ["baseWine", "Base wine", times(cell("plan_wineUsed_L"), input("costs.baseWine_perL"))],
   [
     "tirageMaterials",
     "Materials for the tirage",
@@ -80,7 +82,17 @@ const PARTS: readonly (readonly [Part, string, Expression])[] = [
       ),
     ),
   ],
-  ["duty", "Duty", times(cell("plan_finished_bottles"), input("costs.duty_perBottle"))],
+  [
+    "duty",
+    "Duty",
+    times(
+      cell("plan_finished_bottles"),
+      plus(
+        input("costs.duty_perBottle"),
+        times(input("costs.duty_perL"), divided(input("batch.bottle_mL"), ML_PER_LITRE)),
+      ),
+    ),
+  ],
 ];
 
 export const costsSection: Section = (batch) => {
@@ -118,6 +130,23 @@ export const costsSection: Section = (batch) => {
   return [
     ...heading("Costs"),
     ...RATES.map((key) => inputRow(`costs.${key}`, batch, rateUnit(key, batch))),
+    resultRow({
+      name: "plan_wineUsed_L",
+      label: "Wine used in all",
+      unit: "L",
+      format: FORMATS.whole,
+      value: costs.wineUsedL,
+      formula: plus(
+        times(cell("plan_wineWithStarter_hL"), LITRES_PER_HL),
+        cell("plan_liqueurWine_L"),
+        cell("plan_dosageWine_L"),
+        divided(
+          times(builtin("IFERROR", cell("plan_topUp_mL"), 0), cell("plan_finished_bottles")),
+          ML_PER_LITRE,
+        ),
+      ),
+      note: "tank, starter, liqueurs, topping up",
+    }),
     { cells: [] },
     columnHeads("Part", ">Cost", "", ">A bottle", ">Share"),
     ...PARTS.map(([key, label, formula]) => row(key, label, formula, "result")),
@@ -147,6 +176,7 @@ const PER: Partial<Record<(typeof RATES)[number], string>> = {
   baseWine_perL: " a litre",
   labour_perHour: " an hour",
   duty_perBottle: " a bottle",
+  duty_perL: " a litre",
   storage_perBottleMonth: " a bottle, month",
 };
 

@@ -53,6 +53,14 @@ export function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
       note: "from the pressure at 20 °C above, less the loss",
     }),
     resultRow({
+      name: "plan_finishedPressure20_low_bar",
+      label: "… at the low end of the bottles",
+      unit: "bar",
+      format: FORMATS.two,
+      value: dosage.lowPressureAt20,
+      formula: minus(cell("plan_pressure_at20_low_bar"), input("disgorging.pressureLost_bar")),
+    }),
+    resultRow({
       name: "plan_pressureClass",
       label: "Pressure class of the finished wine",
       value: dosage.pressureClass,

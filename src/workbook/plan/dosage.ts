@@ -2,7 +2,20 @@
  * Section Disgorging and dosage, to the words on the label.
  */
 import { UNLIMITED } from "../../cellar/batch/plan-dosage";
-import { builtin, cell, equals, iff, isBlank, minus, mousse, nth, times } from "../formula";
+import {
+  builtin,
+  cell,
+  choose,
+  equals,
+  iff,
+  isBlank,
+  minus,
+  mousse,
+  noAnswer,
+  nth,
+  times,
+  type Operand,
+} from "../formula";
 import type { Row } from "../layout";
 import { disgorgingResults } from "./disgorging-results";
 import { labelResults } from "./label-results";
@@ -24,8 +37,17 @@ const DOSAGE = [
 
 const bottle = input("batch.bottle_mL");
 const kind = input("dosage.kind");
-const isNone = equals(kind, "none");
-const fromSugar = equals(kind, "sugar in wine");
+/** By the kind of dosage; the sheet's own cell decides. */
+const byKind = (none: Operand, sugarInWine: Operand, asItIs: Operand) =>
+  choose(kind, [
+    ["none", none],
+    ["sugar in wine", sugarInWine],
+    ["concentrate", asItIs],
+    ["sweet reserve wine", asItIs],
+  ]);
+/** The same for what any dosage does alike. */
+const ifDosed = (none: Operand, dosed: Operand) =>
+  iff(equals(kind, "none"), none, iff(byKind(false, true, true), dosed, noAnswer));
 const residual = input("dosage.residual_gL");
 const strength = input("dosage.strength_gL");
 const carrier = mousse("SUGAR.SUCROSE", input("dosage.carrier_gL"));
@@ -51,7 +73,7 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       unit: "g/L",
       format: FORMATS.one,
       value: dosage.liqueurGL,
-      formula: iff(isNone, 0, iff(fromSugar, mousse("SUGAR.INVERT", strength), strength)),
+      formula: byKind(0, mousse("SUGAR.INVERT", strength), strength),
       note: "1 g of weighed sugar analyses as 1.0526 g",
     }),
     resultRow({
@@ -61,7 +83,7 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       format: FORMATS.two,
       value: dosage.eachMl,
       style: "key",
-      formula: iff(isNone, 0, mousse("DOSAGE.VOLUME", bottle, residual, input("dosage.target_gL"), liqueur)),
+      formula: ifDosed(0, mousse("DOSAGE.VOLUME", bottle, residual, input("dosage.target_gL"), liqueur)),
     }),
     resultRow({
       name: "plan_topUp_mL",
@@ -85,7 +107,7 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       unit: "kg",
       format: FORMATS.two,
       value: dosage.sugarKg,
-      formula: iff(fromSugar, nth(recipe, 1), 0),
+      formula: byKind(0, nth(recipe, 1), 0),
       note: "0 unless sugar in wine",
     }),
     resultRow({
@@ -94,7 +116,7 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       unit: "L",
       format: FORMATS.two,
       value: dosage.wineL,
-      formula: iff(fromSugar, nth(recipe, 2), 0),
+      formula: byKind(0, nth(recipe, 2), 0),
       note: "0 unless sugar in wine",
     }),
     resultRow({
@@ -115,14 +137,10 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       unit: "% vol",
       format: FORMATS.two,
       value: dosage.liqueurVol,
-      formula: iff(
-        isNone,
+      formula: byKind(
         0,
-        iff(
-          fromSugar,
-          times(input("dosage.liqueur_vol"), nth(mousse("DOSAGE.RECIPE", 1, strength, carrier), 2)),
-          input("dosage.liqueur_vol"),
-        ),
+        times(input("dosage.liqueur_vol"), nth(mousse("DOSAGE.RECIPE", 1, strength, carrier), 2)),
+        input("dosage.liqueur_vol"),
       ),
       note: "sugar in wine: the wine's, by its share of the liqueur",
     }),
@@ -132,7 +150,7 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       unit: "g/L",
       format: FORMATS.two,
       value: dosage.sugarGL,
-      formula: iff(isNone, residual, mousse("DOSAGE.SUGAR", bottle, residual, each, liqueur)),
+      formula: ifDosed(residual, mousse("DOSAGE.SUGAR", bottle, residual, each, liqueur)),
       note: "glucose + fructose",
     }),
     resultRow({
@@ -141,8 +159,7 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       unit: "% vol",
       format: FORMATS.two,
       value: dosage.alcoholVol,
-      formula: iff(
-        isNone,
+      formula: ifDosed(
         cell("plan_alcoholAfter_vol"),
         mousse("DOSAGE.ALCOHOL", bottle, cell("plan_alcoholAfter_vol"), each, cell("plan_liqueur_vol")),
       ),

@@ -8,7 +8,20 @@ import {
   type MaterialKey,
   type OtherKey,
 } from "../../cellar/batch/materials";
-import { builtin, cell, divided, equals, iff, mousse, operation, times, type Expression } from "../formula";
+import {
+  builtin,
+  cell,
+  choose,
+  divided,
+  equals,
+  iff,
+  isBlank,
+  mousse,
+  operation,
+  plus,
+  times,
+  type Expression,
+} from "../formula";
 import type { CellSpec, Row } from "../layout";
 import {
   FORMATS,
@@ -36,17 +49,20 @@ const needs: Readonly<Record<MaterialKey, Expression>> = {
   crownCaps: bottles,
   bidules: bottles,
   dosageSugar: cell("plan_dosageSugar_kg"),
-  dosageLiqueur: iff(
-    builtin("OR", equals(kind, "concentrate"), equals(kind, "sweet reserve wine")),
-    cell("plan_dosageBatch_L"),
-    0,
-  ),
+  dosageLiqueur: choose(kind, [
+    ["none", 0],
+    ["sugar in wine", 0],
+    ["concentrate", cell("plan_dosageBatch_L")],
+    ["sweet reserve wine", cell("plan_dosageBatch_L")],
+  ]),
   corks: finished,
   muselets: finished,
   capsules: finished,
   labels: finished,
   cartons: builtin("ROUNDUP", operation(finished, "/", input("batch.bottlesPerCase")), 0),
 };
+
+const hours = ["tirage", "riddling", "disgorging", "finishing"].map((step) => input(`costs.${step}_hours`));
 
 export const costName = (key: MaterialKey | OtherKey) => `plan_${key}_cost`;
 const needName = (key: MaterialKey | OtherKey) => `plan_${key}_need`;
@@ -93,12 +109,24 @@ export const materialsSection: Section = (batch) => {
     ),
     {
       cells: [
-        text("Needed, but without a price", "label"),
+        text("Needed, but without a price (wine and labour too)", "label"),
         resultCell({
           name: "plan_unpriced",
           value: plan.costs.unpriced,
           format: FORMATS.whole,
-          formula: builtin("SUMPRODUCT", times(operation(needRange, ">", 0), equals(priceRange, ""))),
+          formula: plus(
+            builtin("SUMPRODUCT", times(operation(needRange, ">", 0), equals(priceRange, ""))),
+            iff(isBlank(input("costs.baseWine_perL")), 1, 0),
+            iff(
+              builtin(
+                "AND",
+                isBlank(input("costs.labour_perHour")),
+                operation(builtin("SUM", ...hours), ">", 0),
+              ),
+              1,
+              0,
+            ),
+          ),
         }),
         text("items", "unit"),
         text("Cost is packs × pack size × price: what is ordered is paid for.", "note"),

@@ -2,7 +2,7 @@
  * The table of pressures of section Tirage: cellar, 10 °C, 20 °C and the hottest day, each with its spread.
  */
 import type { PressureRange } from "../../cellar/carbonation";
-import { blank, cell, mousse, nth, type Expression } from "../formula";
+import { blank, cell, mousse, nth, number, numberOf, type Expression } from "../formula";
 import type { Row } from "../layout";
 import { FORMATS, columnHeads, input, resultCell, resultRow, text, wineAndBottle, type Batch } from "./rows";
 
@@ -10,6 +10,7 @@ const dose = cell("plan_dose_gL");
 
 export function pressureRows(batch: Batch): Row[] {
   const { tirage } = batch.plan;
+  const given = batch.inputs.tirage;
   return [
     { cells: [] },
     {
@@ -21,17 +22,17 @@ export function pressureRows(batch: Batch): Row[] {
     pressureRow(
       "Cellar",
       "cellar",
-      input("tirage.cellar_C"),
-      batch.inputs.tirage.cellar_C,
+      numberOf(input("tirage.cellar_C")),
+      given.cellar_C,
       tirage.pressures.cellar,
     ),
-    pressureRow("At 10 °C", "at10", null, 10, tirage.pressures.at10),
-    pressureRow("At 20 °C", "at20", null, 20, tirage.pressures.at20),
+    pressureRow("At 10 °C", "at10", number(10), 10, tirage.pressures.at10),
+    pressureRow("At 20 °C", "at20", number(20), 20, tirage.pressures.at20),
     pressureRow(
       "Hottest day in storage",
       "hottest",
-      input("tirage.hottest_C"),
-      batch.inputs.tirage.hottest_C,
+      numberOf(input("tirage.hottest_C")),
+      given.hottest_C,
       tirage.pressures.hottest,
     ),
     resultRow({
@@ -40,21 +41,14 @@ export function pressureRows(batch: Batch): Row[] {
       unit: "bar",
       format: FORMATS.two,
       value: tirage.at20ByTable,
-      formula: mousse("PRESSURE.AT20", cell("plan_pressure_at10_bar"), cell("plan_temperature_at10_C")),
-      note: "from the 10 °C value; table and physics differ by some per cent",
+      formula: mousse("PRESSURE.AT20", cell("plan_pressure_at10_bar"), 10),
+      note: "from the 10 °C value; the table is no rounding of the physics",
     }),
   ];
 }
 
-/** One temperature: expected, low and high. A given temperature stands as a plain number that can be changed. */
-function pressureRow(
-  label: string,
-  key: string,
-  temperature: Expression | null,
-  celsius: number,
-  range: PressureRange,
-): Row {
-  const at = cell(`plan_temperature_${key}_C`);
+/** One temperature: expected, low and high. */
+function pressureRow(label: string, key: string, at: Expression, celsius: number, range: PressureRange): Row {
   const spread = mousse(
     "TIRAGE.RANGE",
     dose,
@@ -77,11 +71,10 @@ function pressureRow(
         formula: mousse("TIRAGE.PRESSURE", dose, at, input("baseWine.alcohol_vol"), ...wineAndBottle),
       }),
       {
-        key: `plan_temperature_${key}_C`,
         value: celsius,
         style: "result",
         format: FORMATS.one,
-        ...(temperature && { formula: temperature }),
+        formula: at,
       },
       resultCell({
         name: `plan_pressure_${key}_low_bar`,

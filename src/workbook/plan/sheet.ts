@@ -4,6 +4,7 @@
 import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { SheetData } from "../data";
+import { addinFormula, type Dialect } from "../formula";
 import { layOut } from "../layout";
 import { freeSheetName } from "../sheet-names";
 import { baseWineSection, batchSection } from "./batch";
@@ -34,7 +35,12 @@ const SECTIONS: readonly Section[] = [
 const PAGE = { frozenRows: 1, pagesTall: 2 };
 
 /** One batch's plan; its name avoids the sheets there are. */
-export function planSheet(inputs: BatchInputs, plan: BatchPlan, takenNames: readonly string[]): SheetData {
+export function planSheet(
+  inputs: BatchInputs,
+  plan: BatchPlan,
+  takenNames: readonly string[],
+  dialect: Dialect = addinFormula,
+): SheetData {
   const rows = SECTIONS.flatMap((section) => section({ inputs, plan }));
-  return layOut(freeSheetName("Plan", inputs.batch.name, takenNames), rows, COLUMN_WIDTHS, PAGE);
+  return layOut(freeSheetName("Plan", inputs.batch.name, takenNames), rows, COLUMN_WIDTHS, PAGE, dialect);
 }

@@ -1,7 +1,20 @@
 /**
  * Section Tirage: choices, then what to weigh and pour, then pressure.
  */
-import { cell, divided, equals, iff, isBlank, minus, mousse, nth, plus } from "../formula";
+import { LITRES_PER_HL } from "../../cellar/units";
+import {
+  cell,
+  choose,
+  divided,
+  iff,
+  isBlank,
+  minus,
+  mousse,
+  nth,
+  numberOf,
+  plus,
+  type Expression,
+} from "../formula";
 import { pressureRows } from "./pressures";
 import { FORMATS, heading, input, inputRow, resultRow, wineAndBottle, type Section } from "./rows";
 
@@ -9,7 +22,12 @@ const dose = cell("plan_dose_gL");
 const wine = cell("plan_wineWithStarter_hL");
 const wineSugar = input("baseWine.sugar_gL");
 const strength = input("tirage.liqueur_gL");
-const byLiqueur = equals(input("tirage.sugarForm"), "liqueur");
+/** The sugar comes dry or as a liqueur; the sheet's own cell decides. */
+const bySugarForm = (dry: Expression | number, liqueur: Expression) =>
+  choose(input("tirage.sugarForm"), [
+    ["dry sugar", dry],
+    ["liqueur", liqueur],
+  ]);
 const CHOICES = [
   "goal",
   "pressure_bar",
@@ -48,17 +66,19 @@ export const tirageSection: Section = (batch) => {
       unit: "g/L sucrose",
       format: FORMATS.two,
       value: tirage.dose,
-      formula: iff(
-        equals(input("tirage.goal"), "pressure"),
-        mousse(
-          "TIRAGE.DOSE",
-          input("tirage.pressure_bar"),
-          input("tirage.pressureAt_C"),
-          input("baseWine.alcohol_vol"),
-          ...wineAndBottle,
-        ),
-        input("tirage.dose_gL"),
-      ),
+      formula: choose(input("tirage.goal"), [
+        [
+          "pressure",
+          mousse(
+            "TIRAGE.DOSE",
+            numberOf(input("tirage.pressure_bar")),
+            numberOf(input("tirage.pressureAt_C")),
+            input("baseWine.alcohol_vol"),
+            ...wineAndBottle,
+          ),
+        ],
+        ["dose", numberOf(input("tirage.dose_gL"))],
+      ]),
       note: "fermentable sugar, the wine's own counted",
     }),
     resultRow({
@@ -85,7 +105,7 @@ export const tirageSection: Section = (batch) => {
       unit: "hL",
       format: FORMATS.two,
       value: tirage.wineHl,
-      formula: plus(input("baseWine.volume_hL"), divided(cell("plan_starter_L"), 100)),
+      formula: plus(input("baseWine.volume_hL"), divided(cell("plan_starter_L"), LITRES_PER_HL)),
     }),
     resultRow({
       name: "plan_tirageLiqueur_L",
@@ -93,7 +113,7 @@ export const tirageSection: Section = (batch) => {
       unit: "L",
       format: FORMATS.one,
       value: tirage.liqueurL,
-      formula: iff(byLiqueur, mousse("TIRAGE.LIQUEUR", wine, dose, strength, wineSugar), 0),
+      formula: bySugarForm(0, mousse("TIRAGE.LIQUEUR", wine, dose, strength, wineSugar)),
       note: "0 with dry sugar",
     }),
     resultRow({
@@ -103,7 +123,7 @@ export const tirageSection: Section = (batch) => {
       format: FORMATS.two,
       value: tirage.sugarKg,
       style: "key",
-      formula: iff(byLiqueur, nth(liqueurRecipe, 1), mousse("TIRAGE.SUGAR", wine, dose, wineSugar)),
+      formula: bySugarForm(mousse("TIRAGE.SUGAR", wine, dose, wineSugar), nth(liqueurRecipe, 1)),
       note: "dry, or in the liqueur",
     }),
     resultRow({
@@ -112,7 +132,7 @@ export const tirageSection: Section = (batch) => {
       unit: "L",
       format: FORMATS.one,
       value: tirage.liqueurWineL,
-      formula: iff(byLiqueur, nth(liqueurRecipe, 2), 0),
+      formula: bySugarForm(0, nth(liqueurRecipe, 2)),
       note: "liqueur only; on top of the base wine above",
     }),
     resultRow({
@@ -125,7 +145,7 @@ export const tirageSection: Section = (batch) => {
         "TIRAGE.VOLUME",
         input("baseWine.volume_hL"),
         dose,
-        iff(byLiqueur, strength, 0),
+        bySugarForm(0, strength),
         wineSugar,
         cell("plan_starter_L"),
       ),

@@ -1,0 +1,60 @@
+/**
+ * What may stand in a cell, read: blanks and their defaults, yes or no, words from a list.
+ */
+import { isWithin, within, type Domain } from "./domains";
+import type { LabelRuleSet } from "./label";
+import { matchWord } from "./matching";
+import { Refusal } from "./refusal";
+import { pressureRules } from "./rules/pressure-classes";
+import { ruleSetsOf, type ByRules, type RuleSet } from "./rules/source";
+import { sweetnessRules } from "./rules/sweetness-bands";
+
+/** A blank argument arrives as null, undefined or "" (and, from some hosts, as 0). */
+export const isBlank = (value: unknown): boolean => value === undefined || value === null || value === "";
+
+/** Whether an optional number counts as blank: a 0 that the domain does not allow is a host's blank. */
+export const isBlankNumber = (domain: Domain, value: unknown): boolean =>
+  isBlank(value) || (value === 0 && !isWithin(domain, 0));
+
+/** An optional number: blank means the default. */
+export function optionalNumber<Default extends number | null>(
+  domain: Domain,
+  value: unknown,
+  argument: string,
+  whenBlank: Default,
+): number | Default {
+  return isBlankNumber(domain, value) ? whenBlank : within(domain, value, argument);
+}
+
+/** An optional yes or no; a host may send it as 1 or 0. */
+export function optionalTruth(value: unknown, argument: string, whenBlank: boolean): boolean {
+  if (isBlank(value)) return whenBlank;
+  if (typeof value === "boolean") return value;
+  if (value === 0 || value === 1) return value === 1;
+  throw new Refusal({ kind: "domain", argument, given: value, remedy: "give TRUE or FALSE" });
+}
+
+/** Whether an optional word counts as blank. */
+export const isBlankWord = (value: unknown): boolean => isBlank(value) || value === 0;
+
+/** An optional word from a list, matched without regard to case, accents or blanks. */
+export function optionalWord<Word extends string>(
+  words: readonly Word[],
+  value: unknown,
+  argument: string,
+  whenBlank: Word,
+): Word {
+  return isBlankWord(value) ? whenBlank : matchWord(words, (word) => [word], value, argument);
+}
+
+/** The rule sets that each kind of question can be asked by. */
+export const ruleSets = {
+  sweetness: ruleSetsOf(sweetnessRules),
+  label: ruleSetsOf<LabelRuleSet>({ EU: true, US: true } satisfies ByRules<true, LabelRuleSet>),
+  pressure: ruleSetsOf(pressureRules),
+} as const satisfies Record<string, readonly RuleSet[]>;
+
+/** The filled cells of a range, row by row; a single value is a range of one cell. */
+export function filledCells(range: unknown): unknown[] {
+  return (Array.isArray(range) ? range.flat() : [range]).filter((cell) => !isBlank(cell));
+}

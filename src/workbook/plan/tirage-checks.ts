@@ -1,0 +1,156 @@
+/**
+ * Checks of the base wine, the tirage and the time on the lees.
+ */
+import type { CheckKey } from "../../cellar/batch/checks";
+import { practiceLimits } from "../../cellar/rules/limits";
+import { classLow, lowestSparkling, pressureRules } from "../../cellar/rules/pressure-classes";
+import { sourceText } from "../../cellar/rules/source";
+import type { SweetnessRuleSet } from "../../cellar/rules/sweetness-bands";
+import { builtin, cell, iff, mousse, numberOf, operation, plus, type Expression } from "../formula";
+import {
+  atLeast,
+  atMost,
+  blankAsText,
+  byRules,
+  legal,
+  legalSource,
+  sourceByRules,
+  unlessBlank,
+  type CheckRow,
+} from "./check-rules";
+import { FORMATS, input } from "./rows";
+
+const {
+  drySugarGL,
+  baseAlcoholLowVol,
+  baseAlcoholHighVol,
+  alcoholAfterVol,
+  modelLowC,
+  modelHighC,
+  modelEndC,
+} = practiceLimits;
+const bottle = input("batch.bottle_mL");
+const storage = [numberOf(input("tirage.cellar_C")), numberOf(input("tirage.hottest_C"))] as const;
+
+/** A bound that is smaller in small bottles, as the sheet works it out. */
+function bySize(ruleSet: SweetnessRuleSet, bound: (bottleMl: number) => number): Expression | number {
+  const small = pressureRules[ruleSet].classes.find((each) => each.smallBottle)?.smallBottle;
+  if (!small) return bound(Infinity);
+  return iff(operation(bottle, "<", small.belowMl), bound(small.belowMl - 1), bound(small.belowMl));
+}
+const lowestClass = byRules((ruleSet) =>
+  bySize(ruleSet, (size) => classLow(pressureRules[ruleSet].classes[0], size)),
+);
+const lowestBound = byRules((ruleSet) => bySize(ruleSet, (size) => lowestSparkling(ruleSet, size)));
+
+/** Which source it is depends on the designation; the function lists them. */
+const designationSource = "secondary or memory: see MOUSSE.AGEING.DESIGNATIONS; the local text decides";
+
+type Key =
+  | "dryness"
+  | "baseAlcohol"
+  | "totalSo2"
+  | "tirageRise"
+  | "alcoholAfter"
+  | "modelRange"
+  | "hottest"
+  | "pressureClass"
+  | "leesMonths"
+  | "totalMonths";
+
+export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = {
+  dryness: {
+    what: "Base wine is dry: glucose + fructose at most",
+    unit: "g/L",
+    value: numberOf(input("baseWine.sugar_gL")),
+    limit: drySugarGL.value,
+    verdict: atMost("look again"),
+    source: sourceText(drySugarGL.source),
+  },
+  baseAlcohol: {
+    what: `Base wine's alcohol between ${baseAlcoholLowVol.value} and`,
+    unit: "% vol",
+    value: numberOf(input("baseWine.alcohol_vol")),
+    limit: baseAlcoholHighVol.value,
+    verdict: (value, limit) =>
+      iff(operation(value, "<", baseAlcoholLowVol.value), "look again", atMost("look again")(value, limit)),
+    source: sourceText(baseAlcoholHighVol.source),
+  },
+  totalSo2: {
+    what: "Total SO2 at most",
+    unit: "mg/L",
+    value: blankAsText(input("baseWine.totalSO2_mgL")),
+    limit: legal((law) => law.totalSo2MgL),
+    verdict: unlessBlank("value", atMost("stop")),
+    source: legalSource((law) => law.totalSo2MgL),
+  },
+  tirageRise: {
+    what: "Rise of alcohol at tirage at most",
+    unit: "% vol",
+    format: FORMATS.two,
+    value: cell("plan_alcoholRise_vol"),
+    limit: legal((law) => law.tirageRiseVol),
+    verdict: atMost("stop"),
+    source: legalSource((law) => law.tirageRiseVol),
+  },
+  alcoholAfter: {
+    what: "Alcohol that yeast can still finish at, at most",
+    unit: "% vol",
+    format: FORMATS.two,
+    value: cell("plan_alcoholAfter_vol"),
+    limit: alcoholAfterVol.value,
+    verdict: atMost("look again"),
+    source: sourceText(alcoholAfterVol.source),
+  },
+  modelRange: {
+    what: `Warmest day is within the model's ${modelLowC.value} °C to`,
+    unit: "°C",
+    value: builtin("MAX", ...storage),
+    limit: modelHighC.value,
+    verdict: (value, limit) =>
+      iff(
+        operation(builtin("MIN", ...storage), "<", modelLowC.value),
+        iff(operation(value, "<=", modelEndC.value), "look again", "stop"),
+        atMost(iff(operation(value, "<=", modelEndC.value), "look again", "stop"))(value, limit),
+      ),
+    source: `${sourceText(modelHighC.source)}; ends at ${modelEndC.value} °C`,
+  },
+  hottest: {
+    what: "Highest pressure in storage, glass rating",
+    unit: "bar",
+    format: FORMATS.two,
+    value: builtin("MAX", cell("plan_pressure_cellar_high_bar"), cell("plan_pressure_hottest_high_bar")),
+    limit: blankAsText(input("tirage.glassRating_bar")),
+    verdict: unlessBlank("limit", atMost("stop")),
+    source: "the glass maker's own sheet; blank is never fine",
+  },
+  pressureClass: {
+    what: "Finished pressure at 20 °C, low end, at least",
+    unit: "bar",
+    format: FORMATS.two,
+    value: cell("plan_finishedPressure20_low_bar"),
+    limit: lowestClass,
+    verdict: atLeast(
+      iff(operation(cell("plan_finishedPressure20_bar"), ">=", lowestBound), "look again", "stop"),
+    ),
+    source: sourceByRules((ruleSet) => pressureRules[ruleSet].source),
+  },
+  leesMonths: {
+    what: "Months on the lees at least",
+    unit: "months",
+    format: FORMATS.whole,
+    value: numberOf(input("lees.lees_months")),
+    limit: mousse("AGEING.MINIMUM", input("batch.designation"), "lees"),
+    verdict: atLeast("stop"),
+    source: designationSource,
+  },
+  totalMonths: {
+    what: "Months from tirage to release at least",
+    unit: "months",
+    format: FORMATS.whole,
+    value: plus(numberOf(input("lees.lees_months")), numberOf(input("lees.rest_months"))),
+    limit: mousse("AGEING.MINIMUM", input("batch.designation"), "total"),
+    verdict: atLeast("stop"),
+    source: designationSource,
+  },
+};
