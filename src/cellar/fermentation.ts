@@ -25,7 +25,7 @@ export function missingSugar(dose: SucroseGL, wineSugar: InvertGL): number {
     throw unanswerable(
       "dose_gL",
       dose,
-      `the wine's own sugar already makes ${present.toFixed(2)} g/L as sucrose; aim for at least that dose`,
+      `the wine's own sugar already makes ${present.toFixed(2)} g/L as sucrose; give a dose of at least that`,
     );
   }
   return dose - present;

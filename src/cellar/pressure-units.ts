@@ -52,7 +52,7 @@ export function convertPressure(value: number, fromUnit: unknown, toUnit: unknow
     throw unanswerable(
       "value",
       value,
-      `that is below vacuum; vacuum is ${wordNumber(-from.zeroBar / from.barPerUnit)} in this unit`,
+      `that is below vacuum; give at least ${wordNumber(-from.zeroBar / from.barPerUnit)} in this unit`,
     );
   }
   return (aboveVacuumBar - to.zeroBar) / to.barPerUnit;

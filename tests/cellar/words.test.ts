@@ -42,7 +42,7 @@ describe("refusals", () => {
     [undefined, "blank"],
     [null, "blank"],
     ["", "blank"],
-    [0.1 + 0.2, "0.3"],
+    [0.1 + 0.2, "0.30000000000000004"],
     [-0, "0"],
     [1e21, "1e+21"],
     [NaN, "not a finite number"],
