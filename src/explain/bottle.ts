@@ -15,7 +15,14 @@ import {
   type Fill,
 } from "../cellar/carbonation";
 import { domains } from "../cellar/domains";
-import { excessToAbsolute, invertGL, kelvin, sucroseGL, type ExcessBar, type InvertGL } from "../cellar/units";
+import {
+  excessToAbsolute,
+  invertGL,
+  kelvin,
+  sucroseGL,
+  type ExcessBar,
+  type InvertGL,
+} from "../cellar/units";
 import type { Notebook } from "./notebook";
 
 export const DRY = invertGL(0);
@@ -24,9 +31,16 @@ export const DRY = invertGL(0);
 export function wineAndBottle(on: Notebook, withYield = true): Omit<Fill, "dose"> {
   return {
     baseAlcoholVol: on.number("alcohol_vol", domains.baseAlcoholVol, "A0: Alcohol of the base wine"),
-    yieldShare: withYield ? on.optional("yield_share", domains.yieldShare, "Y: Share of the full CO2 really obtained", "Y") : 1,
+    yieldShare: withYield
+      ? on.optional("yield_share", domains.yieldShare, "Y: Share of the full CO2 really obtained", "Y")
+      : 1,
     headspacePct: on.optional("headspace_pct", domains.headspacePct, "h: Headspace", "h"),
-    dissolvedCo2GL: on.optional("dissolvedCO2_gL", domains.dissolvedCo2GL, "c0: CO2 already in the base wine", 0),
+    dissolvedCo2GL: on.optional(
+      "dissolvedCO2_gL",
+      domains.dissolvedCo2GL,
+      "c0: CO2 already in the base wine",
+      0,
+    ),
   };
 }
 
@@ -48,7 +62,13 @@ export function temperatureSteps(on: Notebook, celsius: number, x = ""): void {
 }
 
 /** kH, from A and from S where there is sugar. */
-export function solubilityStep(on: Notebook, celsius: number, alcoholVol: number, sugar: InvertGL | null, x = ""): number {
+export function solubilityStep(
+  on: Notebook,
+  celsius: number,
+  alcoholVol: number,
+  sugar: InvertGL | null,
+  x = "",
+): number {
   return on.step(
     sugar === null
       ? "Alcohol changes what dissolves; the wine is dry. CO2 dissolved for each bar"
@@ -69,11 +89,22 @@ export function headspaceStep(on: Notebook, celsius: number, bottle: Bottle, x =
 }
 
 export function nitrogenStep(on: Notebook, celsius: number, bottle: Bottle, x = ""): number {
-  return on.step("Nitrogen in the headspace at this temperature", `N${x} = N20·T${x}/T20`, nitrogenAt(bottle, celsius), "bar");
+  return on.step(
+    "Nitrogen in the headspace at this temperature",
+    `N${x} = N20·T${x}/T20`,
+    nitrogenAt(bottle, celsius),
+    "bar",
+  );
 }
 
 /** p: the pressure of CO2 alone, from a pressure on the gauge. */
-export function co2PressureStep(on: Notebook, pressure: ExcessBar, celsius: number, bottle: Bottle, x = ""): number {
+export function co2PressureStep(
+  on: Notebook,
+  pressure: ExcessBar,
+  celsius: number,
+  bottle: Bottle,
+  x = "",
+): number {
   return on.step(
     "The gauge reads from the atmosphere up, and nitrogen is part of it. CO2 alone",
     `p${x} = P${x} + Patm − N${x}`,
@@ -82,7 +113,15 @@ export function co2PressureStep(on: Notebook, pressure: ExcessBar, celsius: numb
   );
 }
 
-export function totalCo2Step(on: Notebook, pressure: ExcessBar, celsius: number, alcoholVol: number, sugar: InvertGL, bottle: Bottle, x = ""): number {
+export function totalCo2Step(
+  on: Notebook,
+  pressure: ExcessBar,
+  celsius: number,
+  alcoholVol: number,
+  sugar: InvertGL,
+  bottle: Bottle,
+  x = "",
+): number {
   return on.step(
     "CO2 in all, dissolved and in the headspace",
     `c = p${x}·(kH${x} + H${x})`,
@@ -92,7 +131,14 @@ export function totalCo2Step(on: Notebook, pressure: ExcessBar, celsius: number,
 }
 
 /** p and P: from the CO2 in all to the gauge. */
-export function gaugeSteps(on: Notebook, pressure: ExcessBar, celsius: number, bottle: Bottle, x = "", what = "Excess pressure, as a gauge reads it"): void {
+export function gaugeSteps(
+  on: Notebook,
+  pressure: ExcessBar,
+  celsius: number,
+  bottle: Bottle,
+  x = "",
+  what = "Excess pressure, as a gauge reads it",
+): void {
   on.step(
     "The CO2 is shared between wine and headspace; its own pressure",
     `p${x} = c/(kH${x} + H${x})`,

@@ -3,7 +3,14 @@
  * the steps. A step is one equation in symbols; the numbers are put in here, from the arguments, earlier steps and
  * constants that the symbols stand for.
  */
-import { isBlank, isBlankNumber, isBlankWord, optionalNumber, optionalTruth, optionalWord } from "../cellar/cells";
+import {
+  isBlank,
+  isBlankNumber,
+  isBlankWord,
+  optionalNumber,
+  optionalTruth,
+  optionalWord,
+} from "../cellar/cells";
 import { within, type Domain } from "../cellar/domains";
 import { constantOf, constants, type ConstantSymbol } from "./constants";
 import { numbersPutIn, shown } from "./numbers";
@@ -99,13 +106,18 @@ export class Notebook {
 
   /** An argument in words, once it has been read. */
   said(parameter: string, text: Named, value: string, argument: Step["argument"] = "given"): void {
-    this.#arguments.set(this.#place(parameter), [this.#step(text, { result: value, shown: value, unit: "", ...asked(argument) })]);
+    this.#arguments.set(this.#place(parameter), [
+      this.#step(text, { result: value, shown: value, unit: "", ...asked(argument) }),
+    ]);
   }
 
   /** An argument shown otherwise than as a number: a date. */
   reworded(parameter: string, shownAs: string, unit: string): void {
     const at = this.#place(parameter);
-    this.#arguments.set(at, this.#arguments.get(at)!.map((step) => ({ ...step, shown: shownAs, unit })));
+    this.#arguments.set(
+      at,
+      this.#arguments.get(at)!.map((step) => ({ ...step, shown: shownAs, unit })),
+    );
   }
 
   /** One of the values of a range. */
@@ -170,7 +182,11 @@ export class Notebook {
 
   #step(text: Named, rest: Omit<Step, "what" | "symbol">): Step {
     const { what, ...symbol } = named(text);
-    return { what: rest.argument === "default" ? `${what} (left blank: the default)` : what, ...symbol, ...rest };
+    return {
+      what: rest.argument === "default" ? `${what} (left blank: the default)` : what,
+      ...symbol,
+      ...rest,
+    };
   }
 
   #valueOf(symbol: string): number {

@@ -14,7 +14,8 @@ export function shown(value: number): string {
   const full = Number(value.toPrecision(FULL_DIGITS));
   const isFull = Math.abs(full - value) <= 1e-12 * Math.abs(value);
   const size = Math.abs(value);
-  if (size !== 0 && (size >= POWERS_FROM || size < POWERS_BELOW)) return withPower(isFull ? full : value, isFull);
+  if (size !== 0 && (size >= POWERS_FROM || size < POWERS_BELOW))
+    return withPower(isFull ? full : value, isFull);
   if (isFull) return signed(full.toString());
   const rounded = value.toPrecision(ROUNDED_DIGITS);
   return signed(size >= WHOLE_FROM || rounded.includes("e") ? value.toFixed(0) : rounded);

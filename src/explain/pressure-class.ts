@@ -5,7 +5,15 @@ import { ruleSets } from "../cellar/cells";
 import { dissolvedCo2, type Bottle } from "../cellar/carbonation";
 import { ATMOSPHERE_BAR, DEFAULT_HEADSPACE_PCT } from "../cellar/constants";
 import { domains } from "../cellar/domains";
-import { classLow, classRow, measured, pressureClass, pressureRules, type PressureClass, type PressureMeasure } from "../cellar/rules/pressure-classes";
+import {
+  classLow,
+  classRow,
+  measured,
+  pressureClass,
+  pressureRules,
+  type PressureClass,
+  type PressureMeasure,
+} from "../cellar/rules/pressure-classes";
 import { excessBar, excessToAbsolute, type ExcessBar } from "../cellar/units";
 import { DRY, solubilityStep, temperatureSteps } from "./bottle";
 import { constants } from "./constants";
@@ -32,13 +40,22 @@ function boundsText(row: PressureClass, bottleMl: number, unit: string): string 
 function measureSteps(on: Notebook, measure: PressureMeasure, at20: ExcessBar): number {
   const value = measured(measure, at20);
   if (measure === "excess bar at 20 °C") return value;
-  const alcohol = on.found("A: These rules count otherwise; worked out for a dry wine of", constants.Av.value, "% vol");
+  const alcohol = on.found(
+    "A: These rules count otherwise; worked out for a dry wine of",
+    constants.Av.value,
+    "% vol",
+  );
   on.constant(constants.Av);
   if (measure === "g/L CO2") {
     on.found("t: At", 20, "°C");
     temperatureSteps(on, 20);
     solubilityStep(on, 20, alcohol, null);
-    return on.step("Dissolved CO2", "c = (P1 + Patm)·kH", dissolvedCo2(excessToAbsolute(at20), 20, alcohol, DRY), "g/L");
+    return on.step(
+      "Dissolved CO2",
+      "c = (P1 + Patm)·kH",
+      dissolvedCo2(excessToAbsolute(at20), 20, alcohol, DRY),
+      "g/L",
+    );
   }
   on.found("t1: From", 20, "°C");
   on.found("t2: to", 10, "°C");
@@ -47,7 +64,12 @@ function measureSteps(on: Notebook, measure: PressureMeasure, at20: ExcessBar): 
   on.constant(constants.h);
   on.found("N20: and no nitrogen left after disgorging", DISGORGED.nitrogenBar, "bar");
   const at10 = shiftSteps(on, at20, 20, 10, alcohol, DRY, DISGORGED);
-  return on.step("In atmospheres above vacuum", "a = (P2 + Patm)/Patm", excessToAbsolute(at10) / ATMOSPHERE_BAR, "atm absolute");
+  return on.step(
+    "In atmospheres above vacuum",
+    "a = (P2 + Patm)/Patm",
+    excessToAbsolute(at10) / ATMOSPHERE_BAR,
+    "atm absolute",
+  );
 }
 
 export const classes = {
@@ -62,11 +84,18 @@ export const classes = {
     const unit = UNITS[measure];
     for (const row of rows) {
       const holds = row === found;
-      on.say(`Row "${row.name}": ${boundsText(row, bottle, unit)}; ${inProse(value)} ${holds ? "lies within" : "does not"}`, holds ? "holds" : "does not hold");
+      on.say(
+        `Row "${row.name}": ${boundsText(row, bottle, unit)}; ${inProse(value)} ${holds ? "lies within" : "does not"}`,
+        holds ? "holds" : "does not hold",
+      );
       if (holds) break;
     }
     on.say(found ? "The first row that holds is the class" : "No row holds", result);
-    const physics = { "excess bar at 20 °C": [], "g/L CO2": [SOLUBILITY], "absolute atm at 10 °C": BOTTLE_PHYSICS }[measure];
+    const physics = {
+      "excess bar at 20 °C": [],
+      "g/L CO2": [SOLUBILITY],
+      "absolute atm at 10 °C": BOTTLE_PHYSICS,
+    }[measure];
     return { result, unit: "", sources: [ofRow(source), ...physics], cautions: ["Local law decides."] };
   }),
 };

@@ -1,17 +1,19 @@
 /**
  * PRESSURE workings.
  */
-import {
-  dissolvedCo2,
-  pressureOfDissolved,
-  shiftPressure,
-  type Bottle,
-} from "../cellar/carbonation";
+import { dissolvedCo2, pressureOfDissolved, shiftPressure, type Bottle } from "../cellar/carbonation";
 
 import { domains } from "../cellar/domains";
 import { pressureAt20, ratioTo20C } from "../cellar/gauge-table";
 import { barAboveVacuum, convertPressure, scaleOf, type Scale } from "../cellar/pressure-units";
-import { absoluteToExcess, excessBar, excessToAbsolute, invertGL, type ExcessBar, type InvertGL } from "../cellar/units";
+import {
+  absoluteToExcess,
+  excessBar,
+  excessToAbsolute,
+  invertGL,
+  type ExcessBar,
+  type InvertGL,
+} from "../cellar/units";
 import {
   co2PressureStep,
   gaugeSteps,
@@ -82,7 +84,11 @@ function scaleSteps(on: Notebook, unit: unknown, scale: Scale, x: "1" | "2"): vo
 export const pressure = {
   "PRESSURE.AT20": explainer("reading_bar temperature_C", (on) => {
     const reading = excessBar(on.number("reading_bar", domains.pressureBar, "P: Excess pressure read"));
-    const celsius = on.number("temperature_C", domains.gaugeTableC, "t: Temperature of the bottle at the reading");
+    const celsius = on.number(
+      "temperature_C",
+      domains.gaugeTableC,
+      "t: Temperature of the bottle at the reading",
+    );
     const result = pressureAt20(reading, celsius);
     const { below, low, high, ratio } = ratioTo20C(celsius);
     const row = (symbol: string, value: number, at: number) =>
@@ -90,13 +96,20 @@ export const pressure = {
     row("r0", low, below);
     row("r1", high, below + 1);
     on.found("b: The table has whole degrees; the one not above the reading's", below, "°C");
-    on.step("Between two degrees the ratio is taken on a straight line", "r = r0 + (r1 − r0)·(t − b)", ratio, "");
+    on.step(
+      "Between two degrees the ratio is taken on a straight line",
+      "r = r0 + (r1 − r0)·(t − b)",
+      ratio,
+      "",
+    );
     on.step("Excess pressure at 20 °C", "P20 = P·r", result, "bar");
     return {
       result,
       unit: `${ABOVE} at 20 °C`,
       sources: [GAUGE_TABLE],
-      cautions: ["The official table differs from the physics of PRESSURE.SHIFT, most in the cold; do not mix the two."],
+      cautions: [
+        "The official table differs from the physics of PRESSURE.SHIFT, most in the cold; do not mix the two.",
+      ],
     };
   }),
 
@@ -104,10 +117,20 @@ export const pressure = {
     const before = excessBar(on.number("pressure_bar", domains.pressureBar, "P1: Excess pressure"));
     const fromC = on.number("from_C", domains.temperatureC, "t1: Temperature of that pressure");
     const toC = on.number("to_C", domains.temperatureC, "t2: Temperature wanted");
-    const alcohol = on.optional("alcohol_vol", domains.alcoholVol, "A: Alcohol of the wine in the bottle", "Av");
+    const alcohol = on.optional(
+      "alcohol_vol",
+      domains.alcoholVol,
+      "A: Alcohol of the wine in the bottle",
+      "Av",
+    );
     const sugar = sugarOf(on);
     const headspacePct = on.optional("headspace_pct", domains.headspacePct, "h: Headspace", "h");
-    const nitrogenBar = on.optional("air_bar", domains.nitrogenBar, "N20: Nitrogen in the headspace at 20 °C; none after disgorging", 0);
+    const nitrogenBar = on.optional(
+      "air_bar",
+      domains.nitrogenBar,
+      "N20: Nitrogen in the headspace at 20 °C; none after disgorging",
+      0,
+    );
     const result = shiftSteps(on, before, fromC, toC, alcohol, sugar, { headspacePct, nitrogenBar });
     return {
       result,
@@ -126,9 +149,19 @@ export const pressure = {
     const result = dissolvedCo2(absolute, celsius, alcohol, sugar);
     temperatureSteps(on, celsius);
     solubilityStep(on, celsius, alcohol, sugar);
-    on.step("The gauge reads from the atmosphere up; with CO2 alone its pressure is", "p = P + Patm", absolute, "bar absolute");
+    on.step(
+      "The gauge reads from the atmosphere up; with CO2 alone its pressure is",
+      "p = P + Patm",
+      absolute,
+      "bar absolute",
+    );
     on.step("Dissolved CO2", "c = p·kH", result, "g/L");
-    return { result, unit: "g/L of CO2", sources: [SOLUBILITY, VAN_T_HOFF], cautions: temperatureCaution(celsius) };
+    return {
+      result,
+      unit: "g/L of CO2",
+      sources: [SOLUBILITY, VAN_T_HOFF],
+      cautions: temperatureCaution(celsius),
+    };
   }),
 
   "PRESSURE.FROMCO2": explainer("co2_gL temperature_C alcohol_vol sugar_gL", (on) => {

@@ -2,7 +2,13 @@
  * TIRAGE workings of readings on the lees, and of the curve.
  */
 import { pressureCurve, shareFermented, yieldFromReading } from "../cellar/calibration";
-import { contentsAtShare, expectedPressure, pressureAtShare, underCrownCap, type Fill } from "../cellar/carbonation";
+import {
+  contentsAtShare,
+  expectedPressure,
+  pressureAtShare,
+  underCrownCap,
+  type Fill,
+} from "../cellar/carbonation";
 import { domains } from "../cellar/domains";
 import { excessBar } from "../cellar/units";
 import {
@@ -23,7 +29,8 @@ import { explainer, type Notebook } from "./notebook";
 import { inProse } from "./numbers";
 import { BOTTLE_CARE, BOTTLE_PHYSICS, READING_CARE, temperatureCaution } from "./sources";
 
-const reading = (on: Notebook) => excessBar(on.number("reading_bar", domains.pressureBar, "P: Excess pressure read"));
+const reading = (on: Notebook) =>
+  excessBar(on.number("reading_bar", domains.pressureBar, "P: Excess pressure read"));
 
 /** The rows of a curve that are shown before the last one. */
 const ROWS_SHOWN = 12;
@@ -51,7 +58,14 @@ export const tirageReadings = {
       temperatureSteps(on, celsius);
       solubilityStep(on, celsius, alcoholVol, sugar);
       headspaceStep(on, celsius, bottle);
-      gaugeSteps(on, pressureAtShare(fill, celsius, share), celsius, bottle, "", "Excess pressure for this share: the reading");
+      gaugeSteps(
+        on,
+        pressureAtShare(fill, celsius, share),
+        celsius,
+        bottle,
+        "",
+        "Excess pressure for this share: the reading",
+      );
       return {
         result: share,
         unit: "share, 0 to 1",
@@ -61,35 +75,38 @@ export const tirageReadings = {
     },
   ),
 
-  "TIRAGE.YIELD": explainer("reading_bar temperature_C dose_gL alcohol_vol headspace_pct dissolvedCO2_gL", (on) => {
-    const read = reading(on);
-    const celsius = temperature(on);
-    const rest = { dose: dose(on), ...wineAndBottle(on, false) };
-    const result = yieldFromReading(read, celsius, rest);
-    const fill = { ...rest, yieldShare: result };
-    const { alcoholVol } = contentsAtShare(fill, 1);
-    const bottle = underCrownCap(rest.headspacePct);
-    on.step(
-      "Alcohol after the second fermentation, with the dilution by the dissolved sugar",
-      "A = A0·(1000 − s·d)/1000 + s·inv/F",
-      alcoholVol,
-      "% vol",
-    );
-    temperatureSteps(on, celsius);
-    solubilityStep(on, celsius, alcoholVol, null);
-    headspaceStep(on, celsius, bottle);
-    nitrogenStep(on, celsius, bottle);
-    co2PressureStep(on, read, celsius, bottle);
-    totalCo2Step(on, read, celsius, alcoholVol, DRY, bottle);
-    on.step("Its share of what the dose would make in full", "Y = (c − c0)/(s·y0)", result, "share");
-    on.found("Check: with this yield TIRAGE.PRESSURE gives", expectedPressure(fill, celsius), "bar");
-    return {
-      result,
-      unit: "share, 0.5 to 1",
-      sources: BOTTLE_PHYSICS,
-      cautions: [READING_CARE, ...temperatureCaution(celsius)],
-    };
-  }),
+  "TIRAGE.YIELD": explainer(
+    "reading_bar temperature_C dose_gL alcohol_vol headspace_pct dissolvedCO2_gL",
+    (on) => {
+      const read = reading(on);
+      const celsius = temperature(on);
+      const rest = { dose: dose(on), ...wineAndBottle(on, false) };
+      const result = yieldFromReading(read, celsius, rest);
+      const fill = { ...rest, yieldShare: result };
+      const { alcoholVol } = contentsAtShare(fill, 1);
+      const bottle = underCrownCap(rest.headspacePct);
+      on.step(
+        "Alcohol after the second fermentation, with the dilution by the dissolved sugar",
+        "A = A0·(1000 − s·d)/1000 + s·inv/F",
+        alcoholVol,
+        "% vol",
+      );
+      temperatureSteps(on, celsius);
+      solubilityStep(on, celsius, alcoholVol, null);
+      headspaceStep(on, celsius, bottle);
+      nitrogenStep(on, celsius, bottle);
+      co2PressureStep(on, read, celsius, bottle);
+      totalCo2Step(on, read, celsius, alcoholVol, DRY, bottle);
+      on.step("Its share of what the dose would make in full", "Y = (c − c0)/(s·y0)", result, "share");
+      on.found("Check: with this yield TIRAGE.PRESSURE gives", expectedPressure(fill, celsius), "bar");
+      return {
+        result,
+        unit: "share, 0.5 to 1",
+        sources: BOTTLE_PHYSICS,
+        cautions: [READING_CARE, ...temperatureCaution(celsius)],
+      };
+    },
+  ),
 
   "TIRAGE.CURVE": explainer(
     "dose_gL alcohol_vol from_C to_C step_C yield_share headspace_pct dissolvedCO2_gL",
@@ -104,7 +121,8 @@ export const tirageReadings = {
       expectedSteps(on, fill, from);
       rows.slice(1).forEach(([celsius, pressure], index) => {
         const last = index === rows.length - 2;
-        if (index < ROWS_SHOWN || last) on.found(`In the same way at ${inProse(celsius)} °C`, pressure, "bar");
+        if (index < ROWS_SHOWN || last)
+          on.found(`In the same way at ${inProse(celsius)} °C`, pressure, "bar");
         else if (index === ROWS_SHOWN) on.say("And so on, row by row, to the last", "…");
       });
       return {

@@ -5,21 +5,37 @@ import { LITRES_PER_KG_SUGAR } from "../cellar/constants";
 import { domains } from "../cellar/domains";
 import { alcoholAfter, besideSugarMl, missingSugar, starterVolumeL, wineShare } from "../cellar/fermentation";
 import { bottlesFilled, tirageLiqueurL, tirageSugarKg, tirageVolumeHl } from "../cellar/tirage";
-import { invertGL, invertToSucrose, LITRES_PER_HL, sucroseGL, type InvertGL, type SucroseGL } from "../cellar/units";
+import {
+  invertGL,
+  invertToSucrose,
+  LITRES_PER_HL,
+  sucroseGL,
+  type InvertGL,
+  type SucroseGL,
+} from "../cellar/units";
 import { dose } from "./bottle";
 import { inProse } from "./numbers";
 import { explainer, type Notebook } from "./notebook";
 import { ARITHMETIC, MASS_BALANCE } from "./sources";
 
-const volume = (on: Notebook, what = "V: Base wine in the tank") => on.number("volume_hL", domains.volumeHl, what);
+const volume = (on: Notebook, what = "V: Base wine in the tank") =>
+  on.number("volume_hL", domains.volumeHl, what);
 const wineSugar = (on: Notebook) =>
-  invertGL(on.optional("wineSugar_gL", domains.wineSugarGL, "S: Glucose + fructose already in the wine", 0, "g/L"));
+  invertGL(
+    on.optional("wineSugar_gL", domains.wineSugarGL, "S: Glucose + fructose already in the wine", 0, "g/L"),
+  );
 
 /** S0 and what is missing. */
 function missingSteps(on: Notebook, s: SucroseGL, sugar: InvertGL): void {
   const own = invertToSucrose(sugar);
   if (sugar === 0) on.found("S0: The wine's own sugar as sucrose", own, "g/L");
-  else on.step("The wine's own sugar, counted as the sucrose that makes it", "S0 = S/inv", own, "g/L as sucrose");
+  else
+    on.step(
+      "The wine's own sugar, counted as the sucrose that makes it",
+      "S0 = S/inv",
+      own,
+      "g/L as sucrose",
+    );
   const missing = missingSugar(s, sugar);
   on.step(
     `The wine brings ${inProse(own)} g/L, so ${inProse(missing)} g/L are missing`,
@@ -42,7 +58,12 @@ function sugarSteps(on: Notebook, wineHl: number, s: SucroseGL, sugar: InvertGL)
     beside,
     "mL",
   );
-  on.step("Sucrose to weigh", "m = V0·(s − S0)/(1000 − s·d)", tirageSugarKg(wineHl, s, sugar), "kg of sucrose");
+  on.step(
+    "Sucrose to weigh",
+    "m = V0·(s − S0)/(1000 − s·d)",
+    tirageSugarKg(wineHl, s, sugar),
+    "kg of sucrose",
+  );
 }
 
 function liqueurStep(on: Notebook, wineHl: number, s: SucroseGL, liqueur: SucroseGL, sugar: InvertGL): void {
@@ -90,11 +111,18 @@ export const tirage = {
     const result = tirageVolumeHl(hl, s, liqueur ?? "dry", sugar, starter);
     missingSteps(on, s, sugar);
     const wineHl = hl + starter / LITRES_PER_HL;
-    on.step("Base wine and starter; the starter counts as wine of the same sugar", "V0 = V·100 + q", wineHl * LITRES_PER_HL, "L");
+    on.step(
+      "Base wine and starter; the starter counts as wine of the same sugar",
+      "V0 = V·100 + q",
+      wineHl * LITRES_PER_HL,
+      "L",
+    );
     if (liqueur === null) sugarSteps(on, wineHl, s, sugar);
     else liqueurStep(on, wineHl, s, liqueur, sugar);
     on.step(
-      liqueur === null ? "To put in bottles: the wine and the volume of the dissolved sugar" : "To put in bottles: the wine and the liqueur",
+      liqueur === null
+        ? "To put in bottles: the wine and the volume of the dissolved sugar"
+        : "To put in bottles: the wine and the liqueur",
       liqueur === null ? "B = (V0 + m·d)/100" : "B = (V0 + v)/100",
       result,
       "hL",
@@ -137,7 +165,12 @@ export const tirage = {
     const starter = on.number("starter_Mcells_mL", domains.millionCells, "n: Live cells in the starter");
     const result = starterVolumeL(hl, target, starter);
     litresStep(on, hl);
-    on.step("Starter: each litre of it must itself hold the cells wanted", "v = V0·t/(n − t)", result, "L of starter");
+    on.step(
+      "Starter: each litre of it must itself hold the cells wanted",
+      "v = V0·t/(n − t)",
+      result,
+      "L of starter",
+    );
     return { result, unit: "L of starter", sources: [MASS_BALANCE] };
   }),
 };

@@ -6,11 +6,14 @@
 export function typedNumber(typed: string): number | string | null {
   const text = typed.trim().replace(/^[−–]/, "-");
   if (text === "") return null;
-  // "1,000" is a thousand to some and one to others: not guessed at
-  if (/^-?\d{1,3}([,.]\d{3})+$/.test(text) && text.includes(",")) return text;
+  // "1,000" and "1.000" are a thousand to some and one to others: not guessed at. "0,500" can only be a half.
+  if (isAmbiguous(text)) return text;
   const number = /^-?\d+([.,]\d+)?$/.test(text) ? Number(text.replace(",", ".")) : Number.NaN;
   return Number.isFinite(number) ? number : text;
 }
+
+/** Whether a text could be a number with marks for thousands. */
+export const isAmbiguous = (text: string) => /^-?[1-9]\d{0,2}([.,]\d{3})+$/.test(text.trim());
 
 const SHOWN_DIGITS = 6;
 

@@ -13,10 +13,14 @@ export function freeSheetName(kind: string, batchName: string, taken: readonly s
     .trim();
   for (let count = 1; ; count++) {
     const suffix = count === 1 ? "" : ` (${count})`;
-    const name = cutTo(plain, LONGEST - suffix.length) + suffix;
+    const name = shortened(plain, LONGEST - suffix.length) + suffix;
     if (!used.has(name.toLowerCase())) return name;
   }
 }
+
+/** A name that is too long shows that it was cut: "… 2" of a year would read as a copy's number. */
+const shortened = (text: string, length: number) =>
+  text.length <= length ? text : `${cutTo(text, length - 1)}…`;
 
 /** Cut to a length without splitting a character that takes two code units. */
 function cutTo(text: string, length: number): string {

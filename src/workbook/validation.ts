@@ -21,7 +21,7 @@ type Rule = Validation extends infer Each
 export function validationOf(field: Field): Rule {
   const common = {
     title: cut(field.label, TITLE_LENGTH),
-    message: cut(`Give ${allowedText(field)}.`, MESSAGE_LENGTH),
+    message: cut(messageOf(field), MESSAGE_LENGTH),
     allowBlank: field.kind === "optional" || field.kind === "text",
   };
   switch (field.kind) {
@@ -45,3 +45,8 @@ export function validationOf(field: Field): Rule {
 }
 
 const cut = (text: string, length: number) => (text.length > length ? `${text.slice(0, length - 1)}…` : text);
+
+function messageOf(field: Field): string {
+  const numeric = field.kind === "number" || field.kind === "optional";
+  return numeric ? `A number without its unit: ${allowedText(field)}.` : `Give ${allowedText(field)}.`;
+}

@@ -11,14 +11,31 @@ test.each([
   ["−25", -25],
   ["0", 0],
   ["1234", 1234],
-  ["1.250", 1.25],
+  ["1.25", 1.25],
+  ["0,500", 0.5],
+  ["0.125", 0.125],
+  ["1250", 1250],
 ])("%j is %d", (typed, number) => expect(typedNumber(typed)).toBe(number));
 
 test("nothing typed is blank", () => expect(typedNumber("  ")).toBeNull());
 
-test.each(["1,000", "1,234,567", "1.234,5", "ten", "1e5", "0x10", "5 bar", "--5", "Infinity", "NaN", "1/2"])(
-  "%j is not guessed at: the text itself goes on to be refused",
-  (typed) => expect(typedNumber(typed)).toBe(typed.trim()),
+test.each([
+  "1,000",
+  "1.000",
+  "12.500",
+  "35.000",
+  "1,234,567",
+  "1.234,5",
+  "ten",
+  "1e5",
+  "0x10",
+  "5 bar",
+  "--5",
+  "Infinity",
+  "NaN",
+  "1/2",
+])("%j is not guessed at: the text itself goes on to be refused", (typed) =>
+  expect(typedNumber(typed)).toBe(typed.trim()),
 );
 
 test("a number is shown short", () => {

@@ -30,6 +30,7 @@ export const CHECK_KEYS = [
   "totalSo2",
   "tirageRise",
   "alcoholAfter",
+  "yeast",
   "modelRange",
   "hottest",
   "pressureClass",
@@ -84,6 +85,7 @@ export function checkBatch(
         : atMost(baseWine.totalSO2_mgL, so2Limit, "stop"),
     tirageRise: atMost(tirage.alcoholRiseVol, law.tirageRiseVol?.value, "stop"),
     alcoholAfter: atMost(tirage.alcoholAfterVol, practice.alcoholAfterVol.value, "look again"),
+    yeast: yeastCheck(inputs.tirage),
     modelRange: modelRangeCheck(inputs.tirage),
     hottest: glassCheck(tirage, inputs.tirage.glassRating_bar),
     pressureClass: classCheck(dosage, batch),
@@ -109,6 +111,16 @@ export function checkBatch(
     bottleSize: sizeCheck(batch),
     prices: atMost(costs.unpriced, 0, "look again"),
   };
+}
+
+/** What stands for a value where neither yeast nor a starter was given, or one of them. */
+export const YEAST_WORDS = { given: "given", missing: "not given" } as const;
+
+function yeastCheck({ yeast_gHL, starter_Mcells_mL }: BatchInputs["tirage"]): Check {
+  const isGiven = (yeast_gHL ?? 0) > 0 || starter_Mcells_mL !== null;
+  return isGiven
+    ? { value: YEAST_WORDS.given, limit: NO_LIMIT, verdict: "fine" }
+    : { value: YEAST_WORDS.missing, limit: NO_LIMIT, verdict: "look again" };
 }
 
 function modelRangeCheck({ cellar_C, hottest_C }: BatchInputs["tirage"]): Check {

@@ -1,55 +1,86 @@
 /**
- * What one field demands of another.
+ * What one field demands of another. A demand is looked at only where the fields it stands on are sound themselves,
+ * so that it can be told together with everything else that is wrong.
  */
-import { rangeText } from "../domains";
+import { matchWord } from "../matching";
 import { Refusal } from "../refusal";
-import { bandOfTerm } from "../sweetness";
-import { allowedText } from "./field-kinds";
-import { fields } from "./fields";
-import type { BatchInputs } from "./fields";
+import { sweetnessRules } from "../rules/sweetness-bands";
+import { rangeText } from "../domains";
+import { OTHER_KEYS } from "./materials";
+import { fields, type BatchInputs } from "./fields";
 import type { Problem } from "./problem";
 
-export function crossChecks(inputs: BatchInputs): Problem[] {
-  const { tirage, dosage, batch, disgorging } = inputs;
-  const needed: [boolean, string, { readonly domain: Parameters<typeof rangeText>[0] }, number | null][] = [
-    [tirage.goal === "pressure", "tirage.pressure_bar", fields.tirage.pressure_bar, tirage.pressure_bar],
-    [tirage.goal === "pressure", "tirage.pressureAt_C", fields.tirage.pressureAt_C, tirage.pressureAt_C],
-    [tirage.goal === "dose", "tirage.dose_gL", fields.tirage.dose_gL, tirage.dose_gL],
-    [tirage.sugarForm === "liqueur", "tirage.liqueur_gL", fields.tirage.liqueur_gL, tirage.liqueur_gL],
+type Sound = (...dotted: string[]) => boolean;
+
+export function crossChecks(inputs: BatchInputs, sound: Sound): Problem[] {
+  return [...blanksThatAChoiceNeeds(inputs, sound), ...disagreements(inputs, sound)];
+}
+
+function blanksThatAChoiceNeeds({ tirage, dosage }: BatchInputs, sound: Sound): Problem[] {
+  const { tirage: T, dosage: D } = fields;
+  const dosed = dosage.kind !== "none";
+  const needed = [
+    ["tirage.goal", tirage.goal === "pressure", "tirage.pressure_bar", T.pressure_bar, tirage.pressure_bar],
+    ["tirage.goal", tirage.goal === "pressure", "tirage.pressureAt_C", T.pressureAt_C, tirage.pressureAt_C],
+    ["tirage.goal", tirage.goal === "dose", "tirage.dose_gL", T.dose_gL, tirage.dose_gL],
     [
+      "tirage.sugarForm",
+      tirage.sugarForm === "liqueur",
+      "tirage.liqueur_gL",
+      T.liqueur_gL,
+      tirage.liqueur_gL,
+    ],
+    [
+      "tirage.starter_Mcells_mL",
       tirage.starter_Mcells_mL !== null,
       "tirage.starterTarget_Mcells_mL",
-      fields.tirage.starterTarget_Mcells_mL,
+      T.starterTarget_Mcells_mL,
       tirage.starterTarget_Mcells_mL,
     ],
-    [dosage.kind !== "none", "dosage.target_gL", fields.dosage.target_gL, dosage.target_gL],
-    [dosage.kind !== "none", "dosage.strength_gL", fields.dosage.strength_gL, dosage.strength_gL],
-    [dosage.kind !== "none", "dosage.liqueur_vol", fields.dosage.liqueur_vol, dosage.liqueur_vol],
-  ];
-  const problems: Problem[] = needed
-    .filter(([isNeeded, , , value]) => isNeeded && value === null)
-    .map(([, field, { domain }]) => ({ field, given: null, remedy: `give ${rangeText(domain)}` }));
+    ["dosage.kind", dosed, "dosage.target_gL", D.target_gL, dosage.target_gL],
+    ["dosage.kind", dosed, "dosage.strength_gL", D.strength_gL, dosage.strength_gL],
+    ["dosage.kind", dosed, "dosage.liqueur_vol", D.liqueur_vol, dosage.liqueur_vol],
+  ] as const;
+  return needed
+    .filter(([choice, isNeeded, field, , value]) => isNeeded && value === null && sound(choice, field))
+    .map(([, , field, { domain }]) => ({ field, given: null, remedy: `give ${rangeText(domain)}` }));
+}
 
-  if (tirage.hottest_C < tirage.cellar_C) {
-    problems.push({
-      field: "tirage.hottest_C",
-      given: tirage.hottest_C,
-      remedy: `give at least the cellar temperature, ${tirage.cellar_C} °C`,
-    });
+function disagreements(
+  { batch, tirage, disgorging, dosage, materials }: BatchInputs,
+  sound: Sound,
+): Problem[] {
+  const problems: Problem[] = [];
+  const object = (field: string, given: unknown, remedy: string) => problems.push({ field, given, remedy });
+
+  if (sound("tirage.hottest_C", "tirage.cellar_C") && tirage.hottest_C < tirage.cellar_C) {
+    object(
+      "tirage.hottest_C",
+      tirage.hottest_C,
+      `give at least the cellar temperature, ${tirage.cellar_C} °C`,
+    );
   }
-  if (disgorging.filled_mL === 0) {
-    problems.push({
-      field: "disgorging.filled_mL",
-      given: 0,
-      remedy: `give ${allowedText(fields.disgorging.filled_mL)}`,
-    });
+  if (sound("disgorging.filled_mL") && disgorging.filled_mL === 0) {
+    object("disgorging.filled_mL", 0, `give ${rangeText(fields.batch.bottle_mL.domain)}, or leave it blank`);
   }
-  if (dosage.term !== "") {
+  for (const key of OTHER_KEYS) {
+    const { name, need } = sound(`materials.${key}`) ? materials[key] : { name: "", need: 0 };
+    if (sound(`materials.${key}.name`, `materials.${key}.need`) && need > 0 && name === "") {
+      object(`materials.${key}.name`, null, "give a name for what is to be ordered");
+    }
+  }
+  if (sound("batch.rules", "batch.language", "dosage.term") && dosage.term !== "") {
+    const { bands } = sweetnessRules[batch.rules];
     try {
-      bandOfTerm(dosage.term, batch.rules, "dosage.term");
+      matchWord(bands, (band) => Object.values(band.terms).flat(), dosage.term, "dosage.term");
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
-      problems.push({ field: "dosage.term", given: dosage.term, remedy: refusal.remedy });
+      const usual = bands.map((band) => band.terms[batch.language][0]).join(", ");
+      object(
+        "dosage.term",
+        dosage.term,
+        `give one of: ${usual}; or its word in another language of the data`,
+      );
     }
   }
   return problems;

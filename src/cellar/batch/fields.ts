@@ -109,8 +109,7 @@ export const fields = {
       blank: "sugar in wine",
     }),
     residual_gL: number("Sugar left after the second fermentation", domains.wineSugarGL, {
-      blank: 0,
-      note: "glucose + fructose",
+      note: "glucose + fructose, as analysed",
     }),
     target_gL: optional("Sweetness wanted", domains.wineSugarGL, {
       note: "glucose + fructose, as it will be analysed",

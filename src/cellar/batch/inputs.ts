@@ -86,10 +86,16 @@ export type ParsedInputs =
 
 /** Validated inputs, or every problem with its field, what was given and what is allowed. */
 export function parseBatchInputs(given: unknown): ParsedInputs {
-  const parsed = z.safeParse(schema, withBlanksFilled(fields, given));
-  if (!parsed.success)
-    return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, given)) };
-  const inputs = parsed.data as BatchInputs;
-  const problems = crossChecks(inputs);
+  const filled = withBlanksFilled(fields, given);
+  const parsed = z.safeParse(schema, filled);
+  const problems = parsed.success ? [] : parsed.error.issues.flatMap((issue) => problemsOf(issue, given));
+  const faulty = problems.map(({ field }) => field);
+  const isSound = (dotted: string) =>
+    !faulty.some((field) => field === "the batch file" || dotted === field || dotted.startsWith(`${field}.`));
+  const inputs = filled as BatchInputs;
+  if (sectionsAreThere(filled)) problems.push(...crossChecks(inputs, (...dotted) => dotted.every(isSound)));
   return problems.length > 0 ? { ok: false, problems } : { ok: true, inputs };
 }
+
+const sectionsAreThere = (filled: unknown) =>
+  isRecord(filled) && Object.keys(fields).every((key) => isRecord(filled[key]));

@@ -66,7 +66,16 @@ export function planTirage({ batch, baseWine, tirage }: BatchInputs): TiragePlan
       : sucroseGL(tirage.dose_gL!),
   );
   // before anything else, or a liqueur would be blamed for the wine's own sugar
-  required(goalField, goalValue, () => missingSugar(dose, wineSugar));
+  required(goalField, goalValue, () => {
+    const own = invertToSucrose(wineSugar);
+    if (tirage.goal === "dose" || dose >= own) return missingSugar(dose, wineSugar);
+    throw unanswerable(
+      "pressure_bar",
+      goalValue,
+      `that takes ${dose.toFixed(2)} g/L of sugar, and the wine already holds ${own.toFixed(2)} g/L as sucrose; ` +
+        "aim for more pressure or take a drier wine",
+    );
+  });
   const fill: Fill = { ...wine, dose };
 
   const starterL =

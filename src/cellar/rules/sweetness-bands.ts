@@ -35,7 +35,7 @@ const words = {
   brutNature: {
     en: ["brut nature"],
     fr: ["brut nature", "pas dosé", "dosage zéro"],
-    de: ["naturherb", "brut nature"],
+    de: ["brut nature", "naturherb"],
     es: ["brut nature", "bruto natural"],
     it: ["dosaggio zero", "pas dosé", "brut nature"],
     pt: ["bruto natural", "brut nature"],
@@ -43,7 +43,7 @@ const words = {
   extraBrut: {
     en: ["extra brut"],
     fr: ["extra brut"],
-    de: ["extra herb", "extra brut"],
+    de: ["extra brut", "extra herb"],
     es: ["extra brut"],
     it: ["extra brut"],
     pt: ["extra bruto", "extra brut"],
@@ -51,7 +51,7 @@ const words = {
   brut: {
     en: ["brut"],
     fr: ["brut"],
-    de: ["herb", "brut"],
+    de: ["brut", "herb"],
     es: ["brut"],
     it: ["brut"],
     pt: ["bruto", "brut"],

@@ -13,7 +13,10 @@ export const checksSection: Section = (batch) => [
   ...heading("Checks"),
   {
     cells: [
-      text(`Limits recorded ${RECORDED}; regulation changes. Overrule one by typing over its cell.`, "note"),
+      text(
+        `Limits recorded ${RECORDED}: (read) seen in the text, (secondary) in a text about it, (memory) not seen again. Only a limit may be typed over.`,
+        "note",
+      ),
     ],
   },
   columnHeads("What", ">Value", "~Unit", ">Limit", "~Verdict", "Source"),

@@ -96,7 +96,7 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceByRules((ruleSet) => sweetnessRules[ruleSet].source),
   },
   termMargin: {
-    what: "Sugar away from the term's nearer bound by at least",
+    what: "Sugar off the term's nearer bound by at least",
     unit: "g/L",
     format: FORMATS.two,
     value: cell("plan_termMargin_gL"),

@@ -33,7 +33,7 @@ export const glanceSection: Section = (batch) => {
     {
       cells: [
         text(
-          "Boxed, lightly filled cells are inputs; everything else is calculated from them. Change an input and the rest follows.",
+          "Boxed, lightly filled cells are inputs; everything else is calculated from them. Change an input and the rest follows, where the Mousse add-in is.",
           "subtitle",
         ),
       ],

@@ -42,7 +42,7 @@ export function pressureRows(batch: Batch): Row[] {
       format: FORMATS.two,
       value: tirage.at20ByTable,
       formula: mousse("PRESSURE.AT20", cell("plan_pressure_at10_bar"), 10),
-      note: "from the 10 °C value; the table is no rounding of the physics",
+      note: "what a gauge read at 10 °C counts as; the checks go by the physics above",
     }),
   ];
 }

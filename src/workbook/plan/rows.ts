@@ -49,6 +49,11 @@ export const wineAndBottle = [
 
 export const text = (value: string, style: CellStyle): CellSpec => ({ value, style });
 
+/** Shown in full, 10/3 would run over its cell; what is kept stays exact. */
+const LONGEST_SHOWN = 8;
+const longNumberFormat = (value: CellValue) =>
+  typeof value === "number" && String(value).length > LONGEST_SHOWN ? "0.0000" : undefined;
+
 /** The input cell of a field, holding what the batch gives. */
 export function inputCell(dotted: string, inputs: BatchInputs): CellSpec {
   const { name, field, path } = placed(dotted);
@@ -58,7 +63,7 @@ export function inputCell(dotted: string, inputs: BatchInputs): CellSpec {
   ) as CellValue;
   const value = field.kind === "date" ? serialFromIso(String(given))! : given === "" ? null : given;
   const whole = field.kind === "number" && field.domain.whole === true;
-  const format = field.kind === "date" ? FORMATS.date : whole ? FORMATS.whole : undefined;
+  const format = field.kind === "date" ? FORMATS.date : whole ? FORMATS.whole : longNumberFormat(value);
   return { value, style: "input", name, field, ...(format !== undefined && { format }) };
 }
 

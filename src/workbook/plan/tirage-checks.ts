@@ -1,12 +1,23 @@
 /**
  * Checks of the base wine, the tirage and the time on the lees.
  */
-import type { CheckKey } from "../../cellar/batch/checks";
+import { YEAST_WORDS, type CheckKey } from "../../cellar/batch/checks";
 import { practiceLimits } from "../../cellar/rules/limits";
 import { classLow, lowestSparkling, pressureRules } from "../../cellar/rules/pressure-classes";
 import { sourceText } from "../../cellar/rules/source";
 import type { SweetnessRuleSet } from "../../cellar/rules/sweetness-bands";
-import { builtin, cell, iff, mousse, numberOf, operation, plus, type Expression } from "../formula";
+import {
+  builtin,
+  cell,
+  equals,
+  iff,
+  isNumber,
+  mousse,
+  numberOf,
+  operation,
+  plus,
+  type Expression,
+} from "../formula";
 import {
   atLeast,
   atMost,
@@ -52,6 +63,7 @@ type Key =
   | "totalSo2"
   | "tirageRise"
   | "alcoholAfter"
+  | "yeast"
   | "modelRange"
   | "hottest"
   | "pressureClass"
@@ -101,6 +113,21 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     limit: alcoholAfterVol.value,
     verdict: atMost("look again"),
     source: sourceText(alcoholAfterVol.source),
+  },
+  yeast: {
+    what: "Yeast, or a starter, is",
+    unit: "",
+    value: iff(
+      builtin(
+        "OR",
+        operation(builtin("N", input("tirage.yeast_gHL")), ">", 0),
+        isNumber(input("tirage.starter_Mcells_mL")),
+      ),
+      YEAST_WORDS.given,
+      YEAST_WORDS.missing,
+    ),
+    verdict: (value) => iff(equals(value, YEAST_WORDS.given), "fine", "look again"),
+    source: "nothing ferments without it",
   },
   modelRange: {
     what: `Warmest day is within the model's ${modelLowC.value} °C to`,

@@ -45,6 +45,10 @@ const VERDICTS: readonly (readonly [CheckKey, Verdict, Sections])[] = [
   ["pressureClass", "stop", { batch: OIV, disgorging: { pressureLost_bar: 4.01 } }],
   ["pressureClass", "fine", { batch: { bottle_mL: 200 }, disgorging: { pressureLost_bar: 4.01 } }],
   ["pressureClass", "look again", { batch: { bottle_mL: 200 }, disgorging: { pressureLost_bar: 4.03 } }],
+  ["yeast", "fine", { tirage: { yeast_gHL: 20 } }],
+  ["yeast", "fine", { tirage: { starterTarget_Mcells_mL: 2, starter_Mcells_mL: 102 } }],
+  ["yeast", "look again", { tirage: { yeast_gHL: 0 } }],
+  ["yeast", "look again", {}],
   ["modelRange", "fine", { tirage: { hottest_C: 30 } }],
   ["modelRange", "look again", { tirage: { hottest_C: 30.1 } }],
   ["modelRange", "look again", { tirage: { hottest_C: 40 } }],
@@ -143,7 +147,7 @@ test("a blank glass rating is never fine, whatever the dose and the day", () =>
   ));
 
 test("a batch with nothing to object to, and the worst of a batch", () => {
-  const { checks, worst } = planOf({ materials: ALL_PRICED });
+  const { checks, worst } = planOf({ materials: ALL_PRICED, tirage: { yeast_gHL: 20 } });
   expect(Object.keys(checks).sort()).toEqual([...CHECK_KEYS].sort());
   expect(Object.entries(checks).filter(([, { verdict }]) => verdict !== "fine")).toEqual([]);
   expect(worst).toBe("fine");

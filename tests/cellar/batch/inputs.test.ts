@@ -93,7 +93,15 @@ test.each([undefined, null, {}])(
       )
       .map(({ dotted }) => dotted);
     expect(mustBeGiven).toContain("baseWine.volume_hL");
-    expect(inFields(problemsOf(given))).toEqual(mustBeGiven.sort());
+    // and what the usual choices, by pressure and sugar in wine, ask for besides
+    const asked = [
+      "tirage.pressure_bar",
+      "tirage.pressureAt_C",
+      "dosage.target_gL",
+      "dosage.strength_gL",
+      "dosage.liqueur_vol",
+    ];
+    expect(inFields(problemsOf(given))).toEqual([...mustBeGiven, ...asked].sort());
   },
 );
 

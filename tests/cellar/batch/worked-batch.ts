@@ -12,7 +12,7 @@ export const WORKED: Sections = {
   tirage: { goal: "dose", dose_gL: 24, hottest_C: 25, glassRating_bar: 12 },
   lees: { lees_months: 9, rest_months: 3 },
   disgorging: { lost_mL: 20 },
-  dosage: { target_gL: 8, strength_gL: 600, liqueur_vol: 12, term: "brut" },
+  dosage: { residual_gL: 0, target_gL: 8, strength_gL: 600, liqueur_vol: 12, term: "brut" },
   materials: {},
   costs: {
     baseWine_perL: 2,
