@@ -74,5 +74,6 @@ module.exports = (_env, { mode = "production" }) => ({
   ],
   performance: { hints: false },
   stats: "errors-warnings",
-  devServer: { static: false, client: { overlay: false, logging: "warn" }, hot: false, liveReload: true },
+  devServer: {
+    devMiddleware: { index: "workbench.html" }, static: false, client: { overlay: false, logging: "warn" }, hot: false, liveReload: true },
 });

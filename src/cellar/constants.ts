@@ -53,5 +53,5 @@ export const ETHANOL_KG_PER_L = 0.78924;
 /** Density of water at 20 °C, kg/L (read: ICUMSA, the constant term of its density polynomial). */
 export const WATER_KG_PER_L = 0.9982;
 
-/** Standard bottle, mL. */
+/** Standard bottle, mL (practice). */
 export const DEFAULT_BOTTLE_ML = 750;

@@ -2,7 +2,7 @@
  * npm run plan -- <batch.json> <out.xlsx>: writes a batch plan without a spreadsheet program.
  * Every problem of a bad batch file is listed, and then no file is written.
  */
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, linkSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { UnplannableBatch } from "../cellar/batch/attempt";
 import { parseBatchInputs } from "../cellar/batch/inputs";
 import { problemSentence, type Problem } from "../cellar/batch/problem";
@@ -28,7 +28,8 @@ function readJson(file: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    fail(`${file} is not JSON: ${error instanceof Error ? error.message : String(error)}`);
+    const message = error instanceof Error ? error.message : String(error);
+    fail(`${file} is not JSON: ${message}${lineOf(text, message)}`);
   }
 }
 
@@ -49,6 +50,27 @@ function planned(file: string, inputs: Parameters<typeof planBatch>[0]): BatchPl
   }
 }
 
+/** The whole file or none: written beside it and moved, so that a failure half-way leaves what was there. */
+function writeWhole(file: string, bytes: Uint8Array, overwrite: boolean): void {
+  const draft = `${file}.${process.pid}.draft`;
+  try {
+    writeFileSync(draft, bytes, { flag: "wx" });
+    // a link is refused where the name is taken meanwhile, a move would not be
+    if (overwrite) renameSync(draft, file);
+    else linkSync(draft, file);
+  } catch (error) {
+    fail(`${file} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
+  } finally {
+    rmSync(draft, { force: true });
+  }
+}
+
+/** Where in the text JSON ends to be JSON, as a line: the message itself counts characters. */
+function lineOf(text: string, message: string): string {
+  const position = /position (\d+)/.exec(message)?.[1];
+  return position === undefined ? "" : ` (line ${text.slice(0, Number(position)).split("\n").length})`;
+}
+
 async function main(args: readonly string[]): Promise<void> {
   const overwrite = args.includes("--overwrite");
   const [batchFile, workbookFile, ...more] = args.filter((arg) => arg !== "--overwrite");
@@ -63,11 +85,7 @@ async function main(args: readonly string[]): Promise<void> {
   const plan = planned(batchFile, parsed.inputs);
   const sheet = planSheet(parsed.inputs, plan, []);
   const bytes = await writeWorkbookFile({ sheets: [sheet] });
-  try {
-    writeFileSync(workbookFile, bytes);
-  } catch (error) {
-    fail(`${workbookFile} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
-  }
+  writeWhole(workbookFile, bytes, overwrite);
   console.log(`Wrote ${workbookFile}: sheet "${sheet.name}", worst check "${plan.worst}".`);
 }
 

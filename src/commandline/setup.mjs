@@ -8,12 +8,15 @@ import { spawnSync } from "node:child_process";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 
-const OLDEST_NODE = 20;
+/** The oldest minor of each line of Node that the packages run on; 24 and later as they are. */
+const OLDEST = { 20: 19, 22: 13 };
+const NEWEST_LINE = 24;
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../..");
 const stamp = path.join(root, "node_modules/.cache/mousse-installed");
 
-if (Number(process.versions.node.split(".")[0]) < OLDEST_NODE) {
-  console.error(`Node ${process.versions.node} is too old; install Node ${OLDEST_NODE} or newer.`);
+const [major, minor] = process.versions.node.split(".").map(Number);
+if (major < NEWEST_LINE && !(minor >= OLDEST[major])) {
+  console.error(`Node ${process.versions.node} will not do; install Node 20.19, 22.13 or any from 24 on.`);
   process.exit(1);
 }
 const wanted = createHash("sha256")

@@ -30,25 +30,25 @@ export const DRY = invertGL(0);
 /** The wine and the bottle, all but the dose, in the order in which the functions check them. */
 export function wineAndBottle(on: Notebook, withYield = true): Omit<Fill, "dose"> {
   return {
-    baseAlcoholVol: on.number("alcohol_vol", domains.baseAlcoholVol, "A0: Alcohol of the base wine"),
+    baseAlcoholVol: on.number("alcohol_vol", domains.baseAlcoholVol, "[A0] Alcohol of the base wine"),
     yieldShare: withYield
-      ? on.optional("yield_share", domains.yieldShare, "Y: Share of the full CO2 really obtained", "Y")
+      ? on.optional("yield_share", domains.yieldShare, "[Y] Share of the full CO2 really obtained", "Y")
       : 1,
-    headspacePct: on.optional("headspace_pct", domains.headspacePct, "h: Headspace", "h"),
+    headspacePct: on.optional("headspace_pct", domains.headspacePct, "[h] Headspace", "h"),
     dissolvedCo2GL: on.optional(
       "dissolvedCO2_gL",
       domains.dissolvedCo2GL,
-      "c0: CO2 already in the base wine",
+      "[c0] CO2 already in the base wine",
       0,
     ),
   };
 }
 
-export const dose = (on: Notebook) =>
-  sucroseGL(on.number("dose_gL", domains.doseGL, "s: Sugar wanted in the filled bottle", "g/L as sucrose"));
+export const dose = (on: Notebook, what = "Dose, the sugar in the filled bottle") =>
+  sucroseGL(on.number("dose_gL", domains.doseGL, `[s] ${what}`, "g/L as sucrose"));
 
-export const temperature = (on: Notebook, symbol = "t") =>
-  on.number("temperature_C", domains.temperatureC, `${symbol}: Temperature of the bottle`);
+export const temperature = (on: Notebook) =>
+  on.number("temperature_C", domains.temperatureC, "[t] Temperature of the bottle");
 
 /** T and K: what the temperature makes of the solubility. */
 export function temperatureSteps(on: Notebook, celsius: number, x = ""): void {

@@ -36,11 +36,11 @@ export const explainer = (parameters: string, work: Explainer["work"]): Explaine
   work,
 });
 
-/** An argument's symbol and what it is, as one text: "s: Sugar wanted in the filled bottle". */
+/** An argument's symbol and what it is, as one text: "[s] Sugar wanted in the filled bottle". */
 type Named = string;
 
 function named(text: Named): { symbol?: string; what: string } {
-  const match = /^(\p{L}[\p{L}\p{Nd}]*): (.+)$/su.exec(text);
+  const match = /^\[(\p{L}[\p{L}\p{Nd}]*)\] (.+)$/su.exec(text);
   return match ? { symbol: match[1]!, what: match[2]! } : { what: text };
 }
 
@@ -61,7 +61,7 @@ export class Notebook {
   }
 
   /** A number that must be given. */
-  number(parameter: string, domain: Domain, text: Named, unit: string = domain.unit): number {
+  number(parameter: string, domain: Domain, text: Named, unit: string = unitOf(domain)): number {
     const value = within(domain, this.raw(parameter), parameter);
     return this.#argument(parameter, text, value, unit, "given");
   }
@@ -72,7 +72,7 @@ export class Notebook {
     domain: Domain,
     text: Named,
     whenBlank: number | ConstantSymbol,
-    unit: string = domain.unit,
+    unit: string = unitOf(domain),
   ): number {
     const usual = typeof whenBlank === "number" ? whenBlank : constants[whenBlank].value;
     const given = this.raw(parameter);
@@ -86,7 +86,7 @@ export class Notebook {
   optionalOrNone(parameter: string, domain: Domain, text: Named, none: string): number | null {
     const value = optionalNumber(domain, this.raw(parameter), parameter, null);
     if (value === null) this.said(parameter, text, none, "default");
-    else this.#argument(parameter, text, value, domain.unit, "given");
+    else this.#argument(parameter, text, value, unitOf(domain), "given");
     return value;
   }
 
@@ -112,11 +112,11 @@ export class Notebook {
   }
 
   /** An argument shown otherwise than as a number: a date. */
-  reworded(parameter: string, shownAs: string, unit: string): void {
+  reworded(parameter: string, shownAs: string): void {
     const at = this.#place(parameter);
     this.#arguments.set(
       at,
-      this.#arguments.get(at)!.map((step) => ({ ...step, shown: shownAs, unit })),
+      this.#arguments.get(at)!.map((step) => ({ ...step, shown: shownAs, unit: "" })),
     );
   }
 
@@ -197,5 +197,8 @@ export class Notebook {
     return this.constant(constant);
   }
 }
+
+/** A share needs no unit. */
+const unitOf = ({ unit }: Domain) => (unit === "share" ? "" : unit);
 
 const asked = (argument: Step["argument"]) => (argument === undefined ? {} : { argument });

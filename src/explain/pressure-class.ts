@@ -41,13 +41,13 @@ function measureSteps(on: Notebook, measure: PressureMeasure, at20: ExcessBar): 
   const value = measured(measure, at20);
   if (measure === "excess bar at 20 °C") return value;
   const alcohol = on.found(
-    "A: These rules count otherwise; worked out for a dry wine of",
+    "[A] These rules count otherwise; worked out for a dry wine of",
     constants.Av.value,
     "% vol",
   );
   on.constant(constants.Av);
   if (measure === "g/L CO2") {
-    on.found("t: At", 20, "°C");
+    on.found("[t] At", 20, "°C");
     temperatureSteps(on, 20);
     solubilityStep(on, 20, alcohol, null);
     return on.step(
@@ -57,12 +57,12 @@ function measureSteps(on: Notebook, measure: PressureMeasure, at20: ExcessBar): 
       "g/L",
     );
   }
-  on.found("t1: From", 20, "°C");
-  on.found("t2: to", 10, "°C");
-  on.found("S: with no sugar", 0, "g/L");
-  on.found("h: a headspace of", DISGORGED.headspacePct, "% of the wine");
+  on.found("[t1] Taken from", 20, "°C");
+  on.found("[t2] to", 10, "°C");
+  on.found("[S] with sugar of", 0, "g/L");
+  on.found("[h] with a headspace of", DISGORGED.headspacePct, "% of the wine");
   on.constant(constants.h);
-  on.found("N20: and no nitrogen left after disgorging", DISGORGED.nitrogenBar, "bar");
+  on.found("[N20] and nitrogen, none after disgorging, of", DISGORGED.nitrogenBar, "bar");
   const at10 = shiftSteps(on, at20, 20, 10, alcohol, DRY, DISGORGED);
   return on.step(
     "In atmospheres above vacuum",
@@ -74,7 +74,7 @@ function measureSteps(on: Notebook, measure: PressureMeasure, at20: ExcessBar): 
 
 export const classes = {
   "PRESSURE.CLASS": explainer("pressure20_bar bottle_mL rules", (on) => {
-    const at20 = excessBar(on.number("pressure20_bar", domains.pressureBar, "P1: Excess pressure at 20 °C"));
+    const at20 = excessBar(on.number("pressure20_bar", domains.pressureBar, "[P1] Excess pressure at 20 °C"));
     const bottle = on.optional("bottle_mL", domains.bottleMl, "Bottle size", "Vb");
     const rules = on.word("rules", ruleSets.pressure, "Whose classes", "EU");
     const result = pressureClass(at20, bottle, rules);

@@ -38,7 +38,7 @@ import {
 const ABOVE = "bar above atmospheric";
 
 const sugarOf = (on: Notebook) =>
-  invertGL(on.optional("sugar_gL", domains.wineSugarGL, "S: Glucose + fructose in the wine", 0, "g/L"));
+  invertGL(on.optional("sugar_gL", domains.wineSugarGL, "[S] Glucose + fructose in the wine", 0, "g/L"));
 
 /** A closed bottle taken from one temperature to another; t1 and t2 are known on the notebook. */
 export function shiftSteps(
@@ -75,7 +75,7 @@ function scaleSteps(on: Notebook, unit: unknown, scale: Scale, x: "1" | "2"): vo
     source: EXACT_UNITS,
   });
   on.found(
-    `z${x}: ${scale.zeroBar === 0 ? `"${name}" counts from vacuum: its zero is at` : `"${name}" counts from the atmosphere: its zero is at`}`,
+    `[z${x}] ${scale.zeroBar === 0 ? `"${name}" counts from vacuum: its zero is at` : `"${name}" counts from the atmosphere: its zero is at`}`,
     scale.zeroBar,
     "bar absolute",
   );
@@ -83,11 +83,11 @@ function scaleSteps(on: Notebook, unit: unknown, scale: Scale, x: "1" | "2"): vo
 
 export const pressure = {
   "PRESSURE.AT20": explainer("reading_bar temperature_C", (on) => {
-    const reading = excessBar(on.number("reading_bar", domains.pressureBar, "P: Excess pressure read"));
+    const reading = excessBar(on.number("reading_bar", domains.pressureBar, "[P] Excess pressure read"));
     const celsius = on.number(
       "temperature_C",
       domains.gaugeTableC,
-      "t: Temperature of the bottle at the reading",
+      "[t] Temperature of the bottle at the reading",
     );
     const result = pressureAt20(reading, celsius);
     const { below, low, high, ratio } = ratioTo20C(celsius);
@@ -95,7 +95,7 @@ export const pressure = {
       on.constant({ symbol, value, unit: "", what: `the table's ratio at ${at} °C`, source: GAUGE_TABLE });
     row("r0", low, below);
     row("r1", high, below + 1);
-    on.found("b: The table has whole degrees; the one not above the reading's", below, "°C");
+    on.found("[b] The table has whole degrees; the one not above the reading's", below, "°C");
     on.step(
       "Between two degrees the ratio is taken on a straight line",
       "r = r0 + (r1 − r0)·(t − b)",
@@ -114,21 +114,21 @@ export const pressure = {
   }),
 
   "PRESSURE.SHIFT": explainer("pressure_bar from_C to_C alcohol_vol sugar_gL headspace_pct air_bar", (on) => {
-    const before = excessBar(on.number("pressure_bar", domains.pressureBar, "P1: Excess pressure"));
-    const fromC = on.number("from_C", domains.temperatureC, "t1: Temperature of that pressure");
-    const toC = on.number("to_C", domains.temperatureC, "t2: Temperature wanted");
+    const before = excessBar(on.number("pressure_bar", domains.pressureBar, "[P1] Excess pressure"));
+    const fromC = on.number("from_C", domains.temperatureC, "[t1] Temperature of that pressure");
+    const toC = on.number("to_C", domains.temperatureC, "[t2] Temperature wanted");
     const alcohol = on.optional(
       "alcohol_vol",
       domains.alcoholVol,
-      "A: Alcohol of the wine in the bottle",
+      "[A] Alcohol of the wine in the bottle",
       "Av",
     );
     const sugar = sugarOf(on);
-    const headspacePct = on.optional("headspace_pct", domains.headspacePct, "h: Headspace", "h");
+    const headspacePct = on.optional("headspace_pct", domains.headspacePct, "[h] Headspace", "h");
     const nitrogenBar = on.optional(
       "air_bar",
       domains.nitrogenBar,
-      "N20: Nitrogen in the headspace at 20 °C; none after disgorging",
+      "[N20] Nitrogen in the headspace at 20 °C; none after disgorging",
       0,
     );
     const result = shiftSteps(on, before, fromC, toC, alcohol, sugar, { headspacePct, nitrogenBar });
@@ -141,9 +141,9 @@ export const pressure = {
   }),
 
   "PRESSURE.CO2": explainer("pressure_bar temperature_C alcohol_vol sugar_gL", (on) => {
-    const excess = excessBar(on.number("pressure_bar", domains.pressureBar, "P: Excess pressure"));
+    const excess = excessBar(on.number("pressure_bar", domains.pressureBar, "[P] Excess pressure"));
     const celsius = temperature(on);
-    const alcohol = on.number("alcohol_vol", domains.alcoholVol, "A: Alcohol of the wine");
+    const alcohol = on.number("alcohol_vol", domains.alcoholVol, "[A] Alcohol of the wine");
     const sugar = sugarOf(on);
     const absolute = excessToAbsolute(excess);
     const result = dissolvedCo2(absolute, celsius, alcohol, sugar);
@@ -165,9 +165,9 @@ export const pressure = {
   }),
 
   "PRESSURE.FROMCO2": explainer("co2_gL temperature_C alcohol_vol sugar_gL", (on) => {
-    const co2 = on.number("co2_gL", domains.co2GL, "c: Dissolved CO2");
+    const co2 = on.number("co2_gL", domains.co2GL, "[c] Dissolved CO2");
     const celsius = temperature(on);
-    const alcohol = on.number("alcohol_vol", domains.alcoholVol, "A: Alcohol of the wine");
+    const alcohol = on.number("alcohol_vol", domains.alcoholVol, "[A] Alcohol of the wine");
     const sugar = sugarOf(on);
     const absolute = pressureOfDissolved(co2, celsius, alcohol, sugar);
     const result = absoluteToExcess(absolute);
@@ -184,7 +184,7 @@ export const pressure = {
   }),
 
   "PRESSURE.CONVERT": explainer("value from_unit to_unit", (on) => {
-    const value = on.number("value", domains.pressureValue, "a: Pressure in the first unit");
+    const value = on.number("value", domains.pressureValue, "[a] Pressure in the first unit");
     const [fromUnit, toUnit] = [on.raw("from_unit"), on.raw("to_unit")];
     const result = convertPressure(value, fromUnit, toUnit);
     on.said("from_unit", "Its unit", String(fromUnit));

@@ -51,7 +51,9 @@ export const tiragePressure = {
   "TIRAGE.DOSE": explainer(
     "pressure_bar temperature_C alcohol_vol yield_share headspace_pct dissolvedCO2_gL",
     (on) => {
-      const pressure = excessBar(on.number("pressure_bar", domains.pressureBar, "P: Excess pressure wanted"));
+      const pressure = excessBar(
+        on.number("pressure_bar", domains.pressureBar, "[P] Excess pressure wanted"),
+      );
       const celsius = temperature(on);
       const rest = wineAndBottle(on);
       const result = doseForPressure(pressure, celsius, rest);
@@ -105,18 +107,18 @@ export const tiragePressure = {
       const celsius = temperature(on);
       const deviation = "standard deviation from bottle to bottle";
       const { low, expected, high } = pressureRange(fill, celsius, {
-        doseGL: on.optional("doseSd_gL", domains.doseSdGL, `σs: Dose, ${deviation}`, "σs"),
-        yieldShare: on.optional("yieldSd", domains.yieldSd, `σY: Yield, ${deviation}`, "σY"),
+        doseGL: on.optional("doseSd_gL", domains.doseSdGL, `[σs] Dose, ${deviation}`, "σs"),
+        yieldShare: on.optional("yieldSd", domains.yieldSd, `[σY] Yield, ${deviation}`, "σY"),
         temperatureC: on.optional(
           "temperatureSd_C",
           domains.temperatureSdC,
-          `σT: Temperature, ${deviation}`,
+          `[σT] Temperature, ${deviation}`,
           "σT",
         ),
         headspacePct: on.optional(
           "headspaceSd_pct",
           domains.headspaceSdPct,
-          `σh: Headspace, ${deviation}`,
+          `[σh] Headspace, ${deviation}`,
           "σh",
         ),
       });

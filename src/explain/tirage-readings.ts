@@ -30,7 +30,7 @@ import { inProse } from "./numbers";
 import { BOTTLE_CARE, BOTTLE_PHYSICS, READING_CARE, temperatureCaution } from "./sources";
 
 const reading = (on: Notebook) =>
-  excessBar(on.number("reading_bar", domains.pressureBar, "P: Excess pressure read"));
+  excessBar(on.number("reading_bar", domains.pressureBar, "[P] Excess pressure read"));
 
 /** The rows of a curve that are shown before the last one. */
 const ROWS_SHOWN = 12;
@@ -46,9 +46,9 @@ export const tirageReadings = {
       on.found("With no sugar fermented the bottle would show", pressureAtShare(fill, celsius, 0), "bar");
       on.found("With all of it fermented", pressureAtShare(fill, celsius, 1), "bar");
       on.found(
-        "x: The pressure rises with the share in between. The share that makes the bottle show the reading, found by bisection: the span is halved until nothing lies between its ends",
+        "[x] The pressure rises with the share in between. The share that makes the bottle show the reading, found by bisection: the span is halved until nothing lies between its ends",
         share,
-        "share",
+        "",
       );
       const { alcoholVol, co2GL, sugar } = contentsAtShare(fill, share);
       const bottle = underCrownCap(fill.headspacePct);
@@ -64,7 +64,7 @@ export const tirageReadings = {
         celsius,
         bottle,
         "",
-        "Excess pressure for this share: the reading",
+        "Excess pressure for this share, which is the reading",
       );
       return {
         result: share,
@@ -97,7 +97,7 @@ export const tirageReadings = {
       nitrogenStep(on, celsius, bottle);
       co2PressureStep(on, read, celsius, bottle);
       totalCo2Step(on, read, celsius, alcoholVol, DRY, bottle);
-      on.step("Its share of what the dose would make in full", "Y = (c − c0)/(s·y0)", result, "share");
+      on.step("Its share of what the dose would make in full", "Y = (c − c0)/(s·y0)", result, "");
       on.found("Check: with this yield TIRAGE.PRESSURE gives", expectedPressure(fill, celsius), "bar");
       return {
         result,
@@ -112,12 +112,12 @@ export const tirageReadings = {
     "dose_gL alcohol_vol from_C to_C step_C yield_share headspace_pct dissolvedCO2_gL",
     (on) => {
       const fill = { dose: dose(on), ...wineAndBottle(on) };
-      const from = on.optional("from_C", domains.temperatureC, "f: First temperature", 0);
-      const to = on.optional("to_C", domains.temperatureC, "g: Last temperature", 30);
-      const by = on.optional("step_C", domains.stepC, "i: Step", 5);
+      const from = on.optional("from_C", domains.temperatureC, "[f] First temperature", 0);
+      const to = on.optional("to_C", domains.temperatureC, "[g] Last temperature", 30);
+      const by = on.optional("step_C", domains.stepC, "[i] Step", 5);
       const rows = pressureCurve(fill, from, to, by);
       on.step("Rows from the first to the last temperature", "n = ⌊(g − f)/i⌋ + 1", rows.length, "rows");
-      on.found("t: The first row in full, at", from, "°C");
+      on.found("[t] The first row in full, at", from, "°C");
       expectedSteps(on, fill, from);
       rows.slice(1).forEach(([celsius, pressure], index) => {
         const last = index === rows.length - 2;

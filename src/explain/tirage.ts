@@ -18,17 +18,18 @@ import { inProse } from "./numbers";
 import { explainer, type Notebook } from "./notebook";
 import { ARITHMETIC, MASS_BALANCE } from "./sources";
 
-const volume = (on: Notebook, what = "V: Base wine in the tank") =>
+const WANTED = "Sugar wanted in the filled bottle";
+const volume = (on: Notebook, what = "[V] Base wine in the tank") =>
   on.number("volume_hL", domains.volumeHl, what);
 const wineSugar = (on: Notebook) =>
   invertGL(
-    on.optional("wineSugar_gL", domains.wineSugarGL, "S: Glucose + fructose already in the wine", 0, "g/L"),
+    on.optional("wineSugar_gL", domains.wineSugarGL, "[S] Glucose + fructose already in the wine", 0, "g/L"),
   );
 
 /** S0 and what is missing. */
 function missingSteps(on: Notebook, s: SucroseGL, sugar: InvertGL): void {
   const own = invertToSucrose(sugar);
-  if (sugar === 0) on.found("S0: The wine's own sugar as sucrose", own, "g/L");
+  if (sugar === 0) on.found("[S0] The wine's own sugar as sucrose", own, "g/L");
   else
     on.step(
       "The wine's own sugar, counted as the sucrose that makes it",
@@ -68,7 +69,7 @@ function sugarSteps(on: Notebook, wineHl: number, s: SucroseGL, sugar: InvertGL)
 
 function liqueurStep(on: Notebook, wineHl: number, s: SucroseGL, liqueur: SucroseGL, sugar: InvertGL): void {
   const litres = tirageLiqueurL(wineHl, s, liqueur, sugar);
-  if (missingSugar(s, sugar) === 0) on.found("v: Nothing is missing, so no liqueur", litres, "L of liqueur");
+  if (missingSugar(s, sugar) === 0) on.found("[v] Nothing is missing, so no liqueur", litres, "L of liqueur");
   else
     on.step(
       "Liqueur to mix in: each litre brings L g and must itself hold the dose",
@@ -78,11 +79,11 @@ function liqueurStep(on: Notebook, wineHl: number, s: SucroseGL, liqueur: Sucros
     );
 }
 
-const strength = "L: Strength of the tirage liqueur, as sucrose";
+const strength = "[L] Strength of the tirage liqueur, as sucrose";
 
 export const tirage = {
   "TIRAGE.SUGAR": explainer("volume_hL dose_gL wineSugar_gL", (on) => {
-    const [hl, s, sugar] = [volume(on), dose(on), wineSugar(on)];
+    const [hl, s, sugar] = [volume(on), dose(on, WANTED), wineSugar(on)];
     const result = tirageSugarKg(hl, s, sugar);
     missingSteps(on, s, sugar);
     litresStep(on, hl);
@@ -91,7 +92,7 @@ export const tirage = {
   }),
 
   "TIRAGE.LIQUEUR": explainer("volume_hL dose_gL liqueur_gL wineSugar_gL", (on) => {
-    const [hl, s] = [volume(on), dose(on)];
+    const [hl, s] = [volume(on), dose(on, WANTED)];
     const liqueur = sucroseGL(on.number("liqueur_gL", domains.strengthGL, strength));
     const sugar = wineSugar(on);
     const result = tirageLiqueurL(hl, s, liqueur, sugar);
@@ -103,8 +104,8 @@ export const tirage = {
 
   "TIRAGE.VOLUME": explainer("volume_hL dose_gL liqueur_gL wineSugar_gL starter_L", (on) => {
     const given = on.optionalOrNone("liqueur_gL", domains.strengthGL, strength, "dry sugar");
-    const [hl, s, sugar] = [volume(on), dose(on), wineSugar(on)];
-    const starter = on.optional("starter_L", domains.volumeL, "q: Yeast starter", 0);
+    const [hl, s, sugar] = [volume(on), dose(on, WANTED), wineSugar(on)];
+    const starter = on.optional("starter_L", domains.volumeL, "[q] Yeast starter", 0);
     // a liqueur of 0 g/L is no liqueur: a blank cell arrives as 0 from some hosts
     const liqueur = given === null || given === 0 ? null : sucroseGL(given);
     if (given === 0) on.said("liqueur_gL", strength, "dry sugar", "default");
@@ -131,9 +132,9 @@ export const tirage = {
   }),
 
   "TIRAGE.BOTTLES": explainer("volume_hL bottle_mL loss_pct", (on) => {
-    const hl = volume(on, "V: Volume to put in bottles");
-    const bottle = on.optional("bottle_mL", domains.bottleMl, "Vb: Bottle size", "Vb");
-    const loss = on.optional("loss_pct", domains.percentBelow100, "l: Wine lost at filling", 0);
+    const hl = volume(on, "[V] Volume to put in bottles");
+    const bottle = on.optional("bottle_mL", domains.bottleMl, "[Vb] Bottle size", "Vb");
+    const loss = on.optional("loss_pct", domains.percentBelow100, "[l] Wine lost at filling", 0);
     const result = bottlesFilled(hl, bottle, loss);
     on.step(
       "1 hL is 100 000 mL; what is not lost, divided by the bottle and rounded down: a rest that does not fill a bottle is not one",
@@ -145,7 +146,7 @@ export const tirage = {
   }),
 
   "TIRAGE.ALCOHOL": explainer("alcohol_vol dose_gL wineSugar_gL", (on) => {
-    const alcohol = on.number("alcohol_vol", domains.baseAlcoholVol, "A0: Alcohol of the base wine");
+    const alcohol = on.number("alcohol_vol", domains.baseAlcoholVol, "[A0] Alcohol of the base wine");
     const [s, sugar] = [dose(on), wineSugar(on)];
     const result = alcoholAfter(alcohol, s, sugar);
     missingSteps(on, s, sugar);
@@ -153,7 +154,7 @@ export const tirage = {
       "The volume of the added sugar thins the wine; share of the filled bottle that is base wine",
       "w = (1000 − s·d)/(1000 − S0·d)",
       wineShare(s, invertToSucrose(sugar)),
-      "share",
+      "",
     );
     on.step("Alcohol of the thinned wine, and what the dose makes", "A = A0·w + s·inv/F", result, "% vol");
     return { result, unit: "% vol", sources: [MASS_BALANCE] };
@@ -161,8 +162,8 @@ export const tirage = {
 
   "TIRAGE.STARTER": explainer("volume_hL target_Mcells_mL starter_Mcells_mL", (on) => {
     const hl = volume(on);
-    const target = on.number("target_Mcells_mL", domains.millionCells, "t: Live cells wanted in the wine");
-    const starter = on.number("starter_Mcells_mL", domains.millionCells, "n: Live cells in the starter");
+    const target = on.number("target_Mcells_mL", domains.millionCells, "[t] Live cells wanted in the wine");
+    const starter = on.number("starter_Mcells_mL", domains.millionCells, "[n] Live cells in the starter");
     const result = starterVolumeL(hl, target, starter);
     litresStep(on, hl);
     on.step(

@@ -1,43 +1,14 @@
 /**
  * The pane: form, preview and the one action. It is the same in Excel and in the workbench.
  */
-import { UnplannableBatch } from "../cellar/batch/attempt";
-import { placedFields } from "../cellar/batch/field-kinds";
-import { parseBatchInputs } from "../cellar/batch/inputs";
-import { fields, type BatchInputs } from "../cellar/batch/fields";
-import { problemSentence, type Problem } from "../cellar/batch/problem";
-import { planBatch, type BatchPlan } from "../cellar/batch/plan";
+import { problemSentence } from "../cellar/batch/problem";
 import type { Host } from "../hosts/host";
+import { CHECKS_HEADING } from "../workbook/plan/checks";
 import { planSheet } from "../workbook/plan/sheet";
 import { element } from "./dom";
 import { batchForm } from "./form";
+import { looksLikeBatch, mendingSentence, planned, withoutPlace, type Planned } from "./planned";
 import { previewOf } from "./preview";
-
-type Planned =
-  { readonly inputs: BatchInputs; readonly plan: BatchPlan } | { readonly problems: readonly Problem[] };
-
-function planned(given: unknown): Planned {
-  const parsed = parseBatchInputs(given);
-  if (!parsed.ok) return { problems: parsed.problems };
-  try {
-    return { inputs: parsed.inputs, plan: planBatch(parsed.inputs) };
-  } catch (error) {
-    if (error instanceof UnplannableBatch) return { problems: error.problems };
-    throw error;
-  }
-}
-
-/** What a file holds that the form has no place for. */
-function unknownFields(batch: unknown): string {
-  const parsed = parseBatchInputs(batch);
-  const known = new Set(placedFields(fields).map((each) => each.dotted));
-  return parsed.ok
-    ? ""
-    : parsed.problems
-        .map(({ field }) => field)
-        .filter((field) => !known.has(field))
-        .join(", ");
-}
 
 export interface Pane {
   /** Connects the spreadsheet; until then the pane calculates but cannot write. */
@@ -49,26 +20,42 @@ export interface Pane {
 export function openPane(root: HTMLElement, example: unknown): Pane {
   let host: Host | null = null;
   let current: Planned = { problems: [] };
+  let writing = false;
 
-  const preview = element("section", { class: "preview", "aria-label": "Preview", "aria-live": "polite" });
+  const preview = element("section", {
+    class: "preview",
+    "aria-label": "Figures of the form",
+    "aria-live": "polite",
+  });
   const status = element("p", { class: "status", role: "status" });
+  const say = (words: string, ...more: Node[]) => status.replaceChildren(words, ...more);
   const write = element("button", { type: "button", class: "write", disabled: true }, "Write the plan");
-  const form = batchForm(update);
+  const form = batchForm(() => {
+    say("");
+    update();
+  });
   const openFile = element("input", {
     type: "file",
     accept: ".json,application/json",
     id: "batch-file",
     class: "visually-hidden",
   });
-  const actions = element(
-    "div",
-    { class: "actions" },
-    element("label", { for: "batch-file", class: "button" }, "Open a batch file"),
-    openFile,
-    element("button", { type: "button", class: "plain" }, "Empty the form"),
-  );
+  const keep = element("button", { type: "button" }, "Keep as a batch file");
+  const empty = element("button", { type: "button" }, "Empty the form");
   root.replaceChildren(
-    element("header", {}, element("h1", {}, "Plan a batch"), actions),
+    element(
+      "header",
+      {},
+      element("h1", {}, "Plan a batch"),
+      element(
+        "div",
+        { class: "actions" },
+        element("label", { for: openFile.id, class: "button" }, "Open a batch file"),
+        openFile,
+        keep,
+        empty,
+      ),
+    ),
     form.element,
     element("footer", {}, preview, write, status),
   );
@@ -80,28 +67,29 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
     preview.replaceChildren(
       "plan" in current
         ? previewOf(current.inputs, current.plan)
-        : element(
-            "p",
-            { class: "verdict" },
-            `${problems.length} ${problems.length === 1 ? "field needs" : "fields need"} mending before there is a plan.`,
-          ),
+        : element("p", { class: "verdict" }, mendingSentence(problems)),
       ...elsewhere.map((problem) => element("p", { class: "problem" }, problemSentence(problem))),
     );
-    write.disabled = host === null || !("plan" in current);
+    write.disabled = writing || host === null || !("plan" in current);
   }
 
   async function writePlan(): Promise<void> {
-    if (host === null || !("plan" in current)) return;
+    if (writing || host === null || !("plan" in current)) return;
     const { inputs, plan } = current;
-    write.disabled = true;
-    status.textContent = "Writing …";
+    writing = true;
+    say("Writing …");
+    update();
     try {
       const sheet = planSheet(inputs, plan, await host.sheetNames());
       await host.write({ sheets: [sheet] });
-      status.textContent = `Written to ${host.name}: sheet “${sheet.name}”. Look at its Checks first: the worst is “${plan.worst}”.`;
+      const row = sheet.cells.find(({ value }) => value === CHECKS_HEADING)!.row + 1;
+      say(
+        `Written to ${host.name}: sheet “${sheet.name}”. Look at its checks first, from row ${row}: the worst is “${plan.worst}”.`,
+      );
     } catch (error) {
-      status.textContent = `Nothing was written. ${error instanceof Error ? error.message : String(error)}`;
+      say(`The plan was not written. ${error instanceof Error ? error.message : String(error)}`);
     } finally {
+      writing = false;
       update();
     }
   }
@@ -109,37 +97,65 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
   async function readFile(file: File): Promise<void> {
     try {
       const batch: unknown = JSON.parse(await file.text());
+      if (!looksLikeBatch(batch)) {
+        say(`${file.name} is not a batch file: it has none of a batch's sections. The form is as it was.`);
+        return;
+      }
       form.fill(batch);
-      const left = unknownFields(batch);
-      status.textContent = `Opened ${file.name}.${left === "" ? "" : ` Not taken, as there are no such fields: ${left}.`}`;
+      const left = withoutPlace(batch);
+      say(
+        `Opened ${file.name}.${left.length === 0 ? "" : ` Not taken, as there are no such fields: ${left.join(", ")}.`}`,
+      );
+      update();
     } catch {
-      status.textContent = `${file.name} is not a batch file: it is not JSON. The form is as it was.`;
+      say(`${file.name} is not a batch file: it is not JSON. The form is as it was.`);
+    } finally {
+      openFile.value = "";
     }
-    openFile.value = "";
+  }
+
+  /** The form as a batch file, to be opened again another day or given to the command line. */
+  function keepFile(): void {
+    const content = JSON.stringify(form.given(), null, 2);
+    const link = element("a", {
+      download: "batch.json",
+      href: URL.createObjectURL(new Blob([content], { type: "application/json" })),
+    });
+    link.click();
+    URL.revokeObjectURL(link.href);
+    say("Kept as batch.json, as the form stands.");
+  }
+
+  function emptyForm(): void {
+    const before = form.given("hidden too");
+    form.fill({});
+    const back = element("button", { type: "button" }, "Bring it back");
+    back.addEventListener("click", () => {
+      form.fill(before);
+      say("");
+      update();
+    });
+    say("Emptied; fields with a usual value show it. ", back);
     update();
   }
 
-  write.addEventListener("click", () => void writePlan());
+  // the second click of a double click is not a second order
+  write.addEventListener("click", (event) => void (event.detail > 1 ? undefined : writePlan()));
   openFile.addEventListener("change", () => {
     const file = openFile.files?.[0];
     if (file) void readFile(file);
   });
-  actions.querySelector("button")!.addEventListener("click", () => {
-    form.fill({});
-    status.textContent = "The form is empty but for what a blank means.";
-    update();
-  });
+  keep.addEventListener("click", keepFile);
+  empty.addEventListener("click", emptyForm);
 
   form.fill(example);
   update();
   return {
     connect(connected) {
       host = connected;
-      status.textContent = "";
+      say("");
       update();
     },
-    explain(reason) {
-      status.textContent = reason;
-    },
+    explain: (reason) => say(reason),
   };
 }

@@ -4,7 +4,8 @@
 import type { BatchInputs } from "../cellar/batch/fields";
 import type { BatchPlan } from "../cellar/batch/plan";
 import { CHECK_KEYS, type Verdict } from "../cellar/batch/checks";
-import { checkTitle } from "../workbook/plan/checks";
+import { checkPhrase } from "../workbook/plan/checks";
+import { wordNumber } from "../cellar/refusal";
 import { element } from "./dom";
 import { shownResult } from "./typed-numbers";
 
@@ -38,17 +39,31 @@ export function figures(
     },
     { label: "Dosage a bottle", value: shownResult(dosage.eachMl, 2), unit: "mL" },
     { label: "Driest term permitted", value: dosage.terms[0]!, unit: "" },
-    { label: "Cost of a saleable bottle", value: shownResult(costs.perBottle, 2), unit: batch.currency },
+    {
+      label:
+        costs.unpriced === 0
+          ? "Cost of a saleable bottle"
+          : `Cost of a saleable bottle, ${costs.unpriced} prices missing`,
+      value: shownResult(costs.perBottle, 2),
+      unit: batch.currency,
+    },
   ];
 }
 
-/** Verdicts in words, the worst first. */
+/** Verdicts in words, the worst first: "Months on the lees at least 9 months: 3". */
 export function findings({ checks }: BatchPlan): { readonly verdict: Verdict; readonly what: string }[] {
   const wanted = (verdict: Verdict) =>
-    CHECK_KEYS.filter((key) => checks[key].verdict === verdict).map((key) => ({
-      verdict,
-      what: checkTitle(key),
-    }));
+    CHECK_KEYS.filter((key) => checks[key].verdict === verdict).map((key) => {
+      const check = checks[key];
+      const { value, limit } = check;
+      const blank = value === "" || limit === "";
+      const shown = blank
+        ? "nothing given"
+        : typeof value === "number"
+          ? wordNumber(Number(value.toFixed(2)))
+          : value;
+      return { verdict, what: `${checkPhrase(key, check)}: ${shown}` };
+    });
   return [...wanted("stop"), ...wanted("look again")];
 }
 
@@ -71,5 +86,15 @@ export function previewOf(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
           { class: "findings" },
           ...found.map(({ verdict, what }) => element("li", {}, element("strong", {}, `${verdict}: `), what)),
         );
-  return element("div", {}, element("table", { class: "figures" }, element("tbody", {}, ...rows)), verdicts);
+  return element(
+    "div",
+    {},
+    element(
+      "table",
+      { class: "figures" },
+      element("caption", {}, "Figures of this form; a sheet once written goes its own way."),
+      element("tbody", {}, ...rows),
+    ),
+    verdicts,
+  );
 }

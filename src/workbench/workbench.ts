@@ -10,11 +10,35 @@ import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en
 import { engineFunctions, type CustomFunction, type FunctionMetadata } from "../hosts/grid/functions";
 import { gridHost, type GridHost } from "../hosts/grid/grid-host";
 import { writeWorkbookFile } from "../hosts/xlsx/write";
+import { cellAddress } from "../workbook/data";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "./workbench.css";
 
 const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+const message = document.getElementById("message")!;
+const save = document.getElementById("save") as HTMLButtonElement;
+
+/** What each refusing cell had to say; shown while the cell is selected, as a cell has room for a code only. */
+const refusals = {
+  sentences: new Map<string, string>(),
+  told: (sheetId: string, row: number, column: number, sentence: string) =>
+    void refusals.sentences.set(`${sheetId} ${row} ${column}`, sentence),
+};
+
+function tellRefusals(api: FUniver): void {
+  api.addEvent(api.Event.SelectionChanged, ({ worksheet, selections }) => {
+    const [first] = selections;
+    if (!first) return;
+    const { startRow: row, startColumn: column } = first;
+    const shown = worksheet.getRange(row, column).getRawValue();
+    const sentence = refusals.sentences.get(`${worksheet.getSheetId()} ${row} ${column}`);
+    const isRefused = typeof shown === "string" && /^#(VALUE!|N\/A)$/.test(shown);
+    message.textContent =
+      isRefused && sentence !== undefined ? `${cellAddress(row, column)} ${shown} ${sentence}` : "";
+  });
+}
 
 async function startGrid(): Promise<GridHost> {
   const { functions } = (await (await fetch("functions.json")).json()) as { functions: FunctionMetadata[] };
@@ -32,7 +56,7 @@ async function startGrid(): Promise<GridHost> {
       container: "grid",
       header: true,
       toolbar: false,
-      formula: engineFunctions(functions, associated),
+      formula: engineFunctions(functions, associated, refusals.told),
     }),
     UniverSheetsDataValidationPreset(),
   ];
@@ -47,6 +71,8 @@ async function startGrid(): Promise<GridHost> {
     sheets: { notes: { id: "notes", name: "Scratch", rowCount: 100, columnCount: 20 } },
     sheetOrder: ["notes"],
   });
+  tellRefusals(api);
+  // for tests, and for whoever likes to look
   (window as { grid?: FUniver }).grid = api;
   // before that the grid is drawn but does not take keys and commands
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
@@ -62,9 +88,6 @@ async function saveFile(host: GridHost): Promise<void> {
   URL.revokeObjectURL(link.href);
 }
 
-const message = document.getElementById("message")!;
-const save = document.getElementById("save") as HTMLButtonElement;
-
 window.mousseHost = startGrid();
 window.mousseHost.then(
   (host) => {
@@ -79,4 +102,18 @@ window.mousseHost.then(
   },
   (error: unknown) =>
     (message.textContent = `The spreadsheet did not start. ${error instanceof Error ? error.message : String(error)}`),
+);
+
+// sheets live in this page only, so leaving it with sheets that were not saved is asked about
+let savedAs = "";
+const standing = (host: GridHost) => JSON.stringify(host.read());
+window.mousseHost.then(
+  (host) => {
+    savedAs = standing(host as GridHost);
+    save.addEventListener("click", () => (savedAs = standing(host as GridHost)));
+    window.addEventListener("beforeunload", (event) => {
+      if (standing(host as GridHost) !== savedAs) event.preventDefault();
+    });
+  },
+  () => undefined,
 );

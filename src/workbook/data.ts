@@ -56,6 +56,14 @@ export interface DefinedName {
   readonly column: number;
 }
 
+export interface Merge {
+  readonly row: number;
+  readonly column: number;
+  readonly lastColumn: number;
+  /** The same row where not given. */
+  readonly lastRow?: number;
+}
+
 export interface SheetData {
   readonly name: string;
   readonly cells: readonly PlacedCell[];
@@ -64,7 +72,7 @@ export interface SheetData {
   /** Row heights in points where not the default. */
   readonly rowHeights: ReadonlyMap<number, number>;
   /** Merged cells, for text that runs over several columns. */
-  readonly merges: readonly { readonly row: number; readonly column: number; readonly lastColumn: number }[];
+  readonly merges: readonly Merge[];
   readonly frozenRows: number;
   /** Names that hold within this sheet. */
   readonly names: readonly DefinedName[];

@@ -7,7 +7,7 @@ import * as XLSX from "@e965/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { planBatch } from "../../src/cellar/batch/plan";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
-import { sampleInputs } from "../support/samples";
+import { sampleInputs, samplePath } from "../support/samples";
 
 jest.setTimeout(120_000);
 
@@ -25,6 +25,7 @@ interface GridWindow {
   readonly grid: {
     getActiveWorkbook(): {
       getActiveSheet(): GridSheet;
+      getSheets(): unknown[];
       getDefinedNames(): { getName(): string; getFormulaOrRefString(): string }[];
     };
   };
@@ -192,6 +193,64 @@ browserDescribe("the workbench", () => {
       .setInputFiles({ name: "not.json", mimeType: "application/json", buffer: Buffer.from("{") });
     await page.locator("#pane .status", { hasText: "not a batch file" }).waitFor();
     expect(await box("batch.name").inputValue()).toBe("=1+1");
+  });
+
+  test("a choice that is not known is kept and refused, not changed for another", async () => {
+    await page.locator("#batch-file").setInputFiles({
+      name: "odd.json",
+      mimeType: "application/json",
+      buffer: Buffer.from(
+        JSON.stringify({ batch: { name: "Odd", designation: "Hilltop" }, dosage: { kind: "grape must" } }),
+      ),
+    });
+    await page.locator("#pane .status", { hasText: "Opened odd.json" }).waitFor();
+    expect(await box("batch.designation").inputValue()).toBe("Hilltop");
+    expect(await page.locator('[id="batch.designation-message"]').textContent()).toContain(
+      'Designation is "Hilltop"; give one of',
+    );
+    expect(await page.locator("button.write").isDisabled()).toBe(true);
+    for (const content of ["[]", "5", "null", '{"name":"x"}']) {
+      await page
+        .locator("#batch-file")
+        .setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from(content) });
+      await page.locator("#pane .status", { hasText: "not a batch file" }).waitFor();
+      expect(await box("batch.name").inputValue()).toBe("Odd");
+    }
+  });
+
+  test("the form is kept as a file, emptied, and brought back", async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Keep as a batch file" }).click(),
+    ]);
+    const kept = JSON.parse(readFileSync(await download.path(), "utf8")) as { batch: { name: string } };
+    expect(kept.batch.name).toBe("Odd");
+    await page.getByRole("button", { name: "Empty the form" }).click();
+    expect(await box("batch.name").inputValue()).toBe("");
+    await page.getByRole("button", { name: "Bring it back" }).click();
+    expect(await box("batch.name").inputValue()).toBe("Odd");
+    expect(await box("batch.designation").inputValue()).toBe("Hilltop");
+  });
+
+  test("a refusing cell says why while it is selected", async () => {
+    await goTo("D2");
+    await page.keyboard.type("=MOUSSE.TIRAGE.PRESSURE(24, 85, 10.5)", { delay: 10 });
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(500);
+    await goTo("D2");
+    await page.locator("#message", { hasText: "temperature_C is 85; give -5 to 45 °C" }).waitFor();
+  });
+
+  test("a double click writes one plan", async () => {
+    await page.locator("#batch-file").setInputFiles(samplePath("oxlip-hill-rose.json"));
+    await page.locator("#pane .status", { hasText: "Opened oxlip-hill-rose.json" }).waitFor();
+    const sheets = () =>
+      page.evaluate(() => (window as unknown as GridWindow).grid.getActiveWorkbook().getSheets().length);
+    const before = await sheets();
+    await page.locator("button.write").dblclick();
+    await page.locator("#pane .status", { hasText: "Written" }).waitFor();
+    await page.waitForTimeout(500);
+    expect(await sheets()).toBe(before + 1);
   });
 
   test("no error was raised on the page", () => {

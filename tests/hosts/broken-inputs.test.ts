@@ -60,7 +60,7 @@ async function after<T>(changes: Readonly<Record<string, Given>>, look: () => T)
   const seen = look();
   const restored = grid.settled();
   for (const [name, data] of before)
-    cellAt(name).setValue({ v: data?.v ?? null, t: data?.t ?? null, f: data?.f ?? null } as never);
+    cellAt(name).setValue({ v: data?.v ?? null, t: data?.t ?? null, f: data?.f ?? null });
   await restored;
   return seen;
 }

@@ -179,3 +179,18 @@ test("a name that is taken is refused and nothing is added", async () => {
   ).rejects.toThrow(/already a sheet named/);
   expect(await host.sheetNames()).toEqual(before);
 });
+
+test("formulas filled down and text of several lines are read back too", async () => {
+  const sheet = grid.api.getActiveWorkbook()!.insertSheet("Own");
+  const done = grid.settled();
+  sheet.getRange("A1:A3").setValues([[1], [2], [3]]);
+  sheet.getRange("B1").setValue({ f: "=A1*3", si: "shared" });
+  sheet.getRange("B2").setValue({ si: "shared" });
+  sheet.getRange("C1").setValue({ p: { id: "d", body: { dataStream: "one\rtwo\r\n" }, documentStyle: {} } });
+  await done;
+  const own = host.read().sheets.find(({ name }) => name === "Own")!;
+  const at = (row: number, column: number) =>
+    own.cells.find((cell) => cell.row === row && cell.column === column)!;
+  expect(at(1, 1)).toMatchObject({ formula: "A2*3", value: 6 });
+  expect(at(0, 2).value).toBe("one\ntwo");
+});

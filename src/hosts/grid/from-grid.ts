@@ -16,7 +16,10 @@ interface GridName {
   readonly localSheetId?: string;
 }
 
-export function workbookFromGrid(snapshot: IWorkbookData): WorkbookData {
+/** Formulas of a sheet as text, row by row: the snapshot keeps some only as "like that other cell". */
+export type FormulasOf = (sheetId: string) => readonly (readonly string[])[];
+
+export function workbookFromGrid(snapshot: IWorkbookData, formulasOf: FormulasOf): WorkbookData {
   const names = Object.values(
     resource<Record<string, GridName>>(snapshot, "SHEET_DEFINED_NAME_PLUGIN") ?? {},
   );
@@ -24,16 +27,9 @@ export function workbookFromGrid(snapshot: IWorkbookData): WorkbookData {
   return {
     sheets: snapshot.sheetOrder.flatMap((id) => {
       const sheet = snapshot.sheets[id];
-      return sheet
-        ? [
-            sheetFromGrid(
-              sheet,
-              snapshot.styles,
-              names.filter((each) => each.localSheetId === id),
-              rules[id] ?? [],
-            ),
-          ]
-        : [];
+      if (!sheet) return [];
+      const own = names.filter((each) => each.localSheetId === id);
+      return [sheetFromGrid(sheet, snapshot.styles, formulasOf(id), own, rules[id] ?? [])];
     }),
   };
 }
@@ -46,13 +42,15 @@ function resource<T>(snapshot: IWorkbookData, plugin: string): T | undefined {
 function sheetFromGrid(
   sheet: Partial<IWorksheetData>,
   styles: IWorkbookData["styles"],
+  formulas: readonly (readonly string[])[],
   names: readonly GridName[],
   rules: readonly GridRule[],
 ): SheetData {
   const cells: PlacedCell[] = [];
   for (const [row, columns] of Object.entries(sheet.cellData ?? {})) {
     for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData>)) {
-      cells.push(cellFromGrid(cell, Number(row), Number(column), formatOf(cell)));
+      const formula = formulas[Number(row)]?.[Number(column)]?.replace(/^=/, "");
+      cells.push(cellFromGrid(cell, Number(row), Number(column), formatOf(cell), formula));
     }
   }
   const columnData = sheet.columnData ?? {};
@@ -71,10 +69,11 @@ function sheetFromGrid(
         data?.h !== undefined && data.ia === 0 ? [[Number(row), pointsOfPixels(data.h)] as const] : [],
       ),
     ),
-    merges: (sheet.mergeData ?? []).map(({ startRow, startColumn, endColumn }) => ({
+    merges: (sheet.mergeData ?? []).map(({ startRow, endRow, startColumn, endColumn }) => ({
       row: startRow,
       column: startColumn,
       lastColumn: endColumn,
+      ...(endRow > startRow && { lastRow: endRow }),
     })),
     frozenRows: Math.max(0, sheet.freeze?.ySplit ?? 0),
     names: names.flatMap(definedName),
@@ -89,20 +88,28 @@ function sheetFromGrid(
   }
 }
 
-function cellFromGrid(cell: ICellData, row: number, column: number, format: string | undefined): PlacedCell {
-  const look = (cell.custom as CellMark | undefined)?.look ?? "result";
-  const formula = typeof cell.f === "string" && cell.f !== "" ? cell.f.replace(/^=/, "") : undefined;
+function cellFromGrid(
+  cell: ICellData,
+  row: number,
+  column: number,
+  format: string | undefined,
+  formula: string | undefined,
+): PlacedCell {
+  const isFormula = formula !== undefined && formula !== "";
   return {
     row,
     column,
-    style: look,
-    value: valueFromGrid(cell, formula !== undefined),
-    ...(formula !== undefined && { formula }),
+    // a cell of the user's own is plain
+    style: (cell.custom as CellMark | undefined)?.look ?? "label",
+    value: valueFromGrid(cell, isFormula),
+    ...(isFormula && { formula }),
     ...(format !== undefined && { format }),
   };
 }
 
-function valueFromGrid({ v, t }: ICellData, isFormula: boolean): PlacedCell["value"] {
+function valueFromGrid({ v, t, p }: ICellData, isFormula: boolean): PlacedCell["value"] {
+  // text of several lines is kept as a small document, which ends with a line of its own
+  if (p?.body) return p.body.dataStream.replace(/\r\n$/, "").replaceAll("\r", "\n");
   if (v === undefined || v === null) return null;
   if (t === BOOLEAN_CELL) return v === true || v === 1 || v === "1" || v === "TRUE";
   return isFormula && typeof v === "string" && ERROR_RESULT.test(v) ? null : v;

@@ -37,14 +37,18 @@ type Engine = {
   readonly description: IFunctionInfo[];
 };
 
+/** Told of each refusal: in which cell, and the sentence that the cell itself has no room for. */
+export type Refused = (sheetId: string, row: number, column: number, sentence: string) => void;
+
 /** What the grid's formula option takes: a class for each function, and what autocomplete shows of it. */
 export function engineFunctions(
   metadata: readonly FunctionMetadata[],
   implementations: ReadonlyMap<string, CustomFunction>,
+  refused: Refused = () => undefined,
 ): Engine {
   return {
     function: metadata.map((each) => [
-      functionClass(each, implementations.get(each.id)),
+      functionClass(each, implementations.get(each.id), refused),
       `${NAMESPACE}.${each.name}`,
     ]),
     description: metadata.map(({ name, description, parameters }) => ({
@@ -66,11 +70,13 @@ export function engineFunctions(
 function functionClass(
   metadata: FunctionMetadata,
   implementation: CustomFunction | undefined,
+  refused: Refused,
 ): Engine["function"][number][0] {
   if (!implementation) throw new Error(`no function is associated with ${metadata.id}`);
   const takesRange = metadata.parameters.map((parameter) => parameter.dimensionality === "matrix");
   return class extends BaseFunction {
-    override minParams = metadata.parameters.filter((parameter) => !parameter.optional).length;
+    // a missing argument is refused by the function itself, which can say which one
+    override minParams = 0;
     override maxParams = metadata.parameters.length;
 
     override calculate(...args: BaseValueObject[]) {
@@ -109,6 +115,7 @@ function functionClass(
       } catch (refusal) {
         // the functions come from a script of their own, so their Refusal is not this script's class
         if (!isRefusal(refusal)) throw refusal;
+        refused(this.subUnitId ?? "", this.row, this.column, refusal.message);
         return ErrorValueObject.create(
           (refusal.kind === "domain" ? "#VALUE!" : "#N/A") as never,
           refusal.message,

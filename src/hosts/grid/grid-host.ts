@@ -64,7 +64,11 @@ export function gridHost(api: FUniver): GridHost {
       }
       if (added[0] !== undefined) book.setActiveSheet(added[0]);
     },
-    read: () => workbookFromGrid(workbook().save()),
+    read: () => {
+      const book = workbook();
+      const formulasOf = (id: string) => book.getSheetBySheetId(id)?.getDataRange().getFormulas() ?? [];
+      return workbookFromGrid(book.save(), formulasOf);
+    },
   };
 }
 

@@ -27,11 +27,11 @@ function fileSheet(sheet: SheetData): WriteSheet {
     cells: fileCells(sheet),
     // Excel calls a file damaged that merges one cell with itself
     merges: sheet.merges
-      .filter(({ column, lastColumn }) => lastColumn > column)
-      .map(({ row, column, lastColumn }) => ({
+      .filter(({ row, column, lastColumn, lastRow = row }) => lastColumn > column || lastRow > row)
+      .map(({ row, column, lastColumn, lastRow = row }) => ({
         startRow: row,
         startCol: column,
-        endRow: row,
+        endRow: lastRow,
         endCol: lastColumn,
       })),
     freezePane: sheet.frozenRows > 0 ? { rows: sheet.frozenRows } : undefined,

@@ -1,7 +1,8 @@
 /**
  * Section Checks: what, value, limit, verdict in words, source.
  */
-import { CHECK_KEYS, type CheckKey } from "../../cellar/batch/checks";
+import { CHECK_KEYS, type Check, type CheckKey } from "../../cellar/batch/checks";
+import { wordNumber } from "../../cellar/refusal";
 import { RECORDED } from "../../cellar/rules/source";
 import { builtin, cell, iff, operation, range, type Expression } from "../formula";
 import type { CellSpec, Row } from "../layout";
@@ -9,8 +10,10 @@ import { checkRows } from "./check-rows";
 import { byRules, type CheckRow } from "./check-rules";
 import { columnHeads, heading, resultCell, text, type Batch, type Section } from "./rows";
 
+export const CHECKS_HEADING = "Checks";
+
 export const checksSection: Section = (batch) => [
-  ...heading("Checks"),
+  ...heading(CHECKS_HEADING),
   {
     cells: [
       text(
@@ -65,5 +68,8 @@ export function worstOf(): Expression {
   return iff(any("stop"), "stop", iff(any("look again"), "look again", "fine"));
 }
 
-/** What a check is about, in words. */
-export const checkTitle = (key: CheckKey): string => checkRows[key].what;
+/** A check in one phrase, with its limit: "Months on the lees at least 9 months". */
+export function checkPhrase(key: CheckKey, { limit }: Check): string {
+  const { what, unit } = checkRows[key];
+  return typeof limit === "number" ? `${what} ${wordNumber(limit)} ${unit}`.trimEnd() : what;
+}
