@@ -15,7 +15,8 @@ module.exports = {
     only("hosts/excel", ["workbook", "hosts/host.ts"], "A host turns workbook data into its own terms; no host knows another."),
     only("hosts/xlsx", ["workbook"], "A host turns workbook data into its own terms; no host knows another."),
     only("hosts/grid", ["workbook", "cellar", "hosts/host.ts"], "A host turns workbook data into its own terms; no host knows another."),
-    only("help", [], "Help is made from doc comments alone."),
+    only("explain", ["cellar"], "A working is data, made from the calculation module alone."),
+    only("help", ["explain"], "Help is made from doc comments and the workings of their examples."),
     only("taskpane", ["cellar", "workbook", "hosts"], "The pane is the outermost room but the workbench."),
     { name: "no-circle", severity: "error", comment: "A circle has no direction.", from: {}, to: { circular: true, dependencyTypesNot: ["type-only"] } },
     {

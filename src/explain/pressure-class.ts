@@ -85,7 +85,7 @@ export const classes = {
     for (const row of rows) {
       const holds = row === found;
       on.say(
-        `Row "${row.name}": ${boundsText(row, bottle, unit)}; ${inProse(value)} ${holds ? "lies within" : "does not"}`,
+        `Row "${row.name}": ${boundsText(row, bottle, unit)}; the wine has ${inProse(value)}`,
         holds ? "holds" : "does not hold",
       );
       if (holds) break;

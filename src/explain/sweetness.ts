@@ -101,11 +101,11 @@ export const sweetness = {
     rowUsed(on, band);
     if (band.onlyWithoutAddedSugar === true)
       on.say(
-        "The term asks for no sugar added after the second fermentation",
+        "The term asks for no sugar added after the second fermentation, and no tolerance lifts that",
         sugarAdded ? "not met" : "met",
       );
     on.say(
-      "An analysis may lie below the low and above the high bound by; it never lifts the condition of no sugar added",
+      "Tolerance of an analysis, below the low and above the high bound",
       `${band.toleranceBelow} and ${band.toleranceAbove} g/L`,
     );
     on.say(`The wine has ${inProse(sugar)} g/L`, result);

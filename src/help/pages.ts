@@ -1,10 +1,9 @@
 /**
- * The help pages, as HTML made from the functions' docs. Everything that is text is escaped here, once.
+ * The help pages, as HTML made from the functions' docs and the workings of their examples.
  */
 import type { FunctionDoc } from "./doc-comments";
-
-const escape = (text: string) =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+import { escape } from "./html";
+import { exampleWorking, workingSection } from "./working";
 
 const familyOf = ({ id }: FunctionDoc) => id.split(".")[0]!;
 export const pageName = (id: string) => `${id.toLowerCase()}.html`;
@@ -31,8 +30,12 @@ ${body}
 /** "TIRAGE.SUGAR(50, 24) = 121.83" split at the sign that stands outside the call. */
 function exampleParts(example: string): { call: string; result: string } {
   const at = example.lastIndexOf(" = ");
-  return { call: `=MOUSSE.${example.slice(0, at)}`, result: example.slice(at + 3) };
+  return { call: example.slice(0, at), result: example.slice(at + 3) };
 }
+
+/** As typed in a cell: functions of the add-in carry its name, INDEX is the spreadsheet's own. */
+const typed = (call: string) =>
+  call.startsWith("INDEX(") ? `=INDEX(MOUSSE.${call.slice("INDEX(".length)}` : `=MOUSSE.${call}`;
 
 function functionPage(doc: FunctionDoc): string {
   const { description, parameters, returns, equation, source, refuses, caution, example } = doc;
@@ -62,12 +65,13 @@ ${rows.join("\n")}
       <dl>
 ${[
   entry("Gives", returns),
-  `      <dt>Example</dt><dd><code>${escape(call)}</code> gives ${escape(result)}</dd>`,
   entry("Equation", equation),
   entry("Source", source),
   ...(refuses === undefined ? [] : [entry("Refuses", refuses)]),
+  `      <dt>Example</dt><dd><code>${escape(typed(call))}</code> gives ${escape(result)}</dd>`,
 ].join("\n")}
       </dl>
+${workingSection(exampleWorking(call))}
       <p class="note">An argument out of range gives #VALUE! and says what is allowed; a question with no answer gives #N/A and says what would make one possible.</p>
     </main>`,
   );

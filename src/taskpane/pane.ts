@@ -40,8 +40,8 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
     id: "batch-file",
     class: "visually-hidden",
   });
-  const keep = element("button", { type: "button" }, "Keep as a batch file");
-  const empty = element("button", { type: "button" }, "Empty the form");
+  const keep = element("button", { type: "button" }, "Keep as a file");
+  const empty = element("button", { type: "button" }, "Empty");
   root.replaceChildren(
     element(
       "header",
@@ -50,7 +50,7 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
       element(
         "div",
         { class: "actions" },
-        element("label", { for: openFile.id, class: "button" }, "Open a batch file"),
+        element("label", { for: openFile.id, class: "button" }, "Open a file"),
         openFile,
         keep,
         empty,

@@ -4,10 +4,7 @@
 import { allowedText, type Field } from "../cellar/batch/field-kinds";
 import { domains } from "../cellar/domains";
 import type { Validation } from "./data";
-
-/** Excel's own limits for a rule: of its title, and of the text shown when it refuses. */
-const TITLE_LENGTH = 32;
-const MESSAGE_LENGTH = 224;
+import { RULE_TEXT, cut } from "./rule-text";
 
 /** Rules know no "more than", so an excluded bound is moved in by less than anyone types. */
 const NUDGE = 1e-6;
@@ -20,8 +17,8 @@ type Rule = Validation extends infer Each
 
 export function validationOf(field: Field): Rule {
   const common = {
-    title: cut(field.label, TITLE_LENGTH),
-    message: cut(messageOf(field), MESSAGE_LENGTH),
+    title: cut(field.label, RULE_TEXT.title),
+    message: cut(messageOf(field), RULE_TEXT.refusal),
     allowBlank: field.kind === "optional" || field.kind === "text",
   };
   switch (field.kind) {
@@ -43,8 +40,6 @@ export function validationOf(field: Field): Rule {
     }
   }
 }
-
-const cut = (text: string, length: number) => (text.length > length ? `${text.slice(0, length - 1)}…` : text);
 
 function messageOf(field: Field): string {
   const numeric = field.kind === "number" || field.kind === "optional";

@@ -221,11 +221,11 @@ browserDescribe("the workbench", () => {
   test("the form is kept as a file, emptied, and brought back", async () => {
     const [download] = await Promise.all([
       page.waitForEvent("download"),
-      page.getByRole("button", { name: "Keep as a batch file" }).click(),
+      page.getByRole("button", { name: "Keep as a file" }).click(),
     ]);
     const kept = JSON.parse(readFileSync(await download.path(), "utf8")) as { batch: { name: string } };
     expect(kept.batch.name).toBe("Odd");
-    await page.getByRole("button", { name: "Empty the form" }).click();
+    await page.getByRole("button", { name: "Empty" }).click();
     expect(await box("batch.name").inputValue()).toBe("");
     await page.getByRole("button", { name: "Bring it back" }).click();
     expect(await box("batch.name").inputValue()).toBe("Odd");

@@ -4,7 +4,7 @@
 import { read, type WorkBook, type WorkSheet } from "@e965/xlsx";
 import { readFile } from "node:fs/promises";
 import { storedFormula } from "../../src/hosts/xlsx/formula";
-import { cut } from "../../src/hosts/xlsx/text";
+import { cut } from "../../src/workbook/rule-text";
 import { writeWorkbookFile } from "../../src/hosts/xlsx/write";
 import type { CellValue, PlacedCell, SheetData, Validation } from "../../src/workbook/data";
 import { convertBytes, libreOfficeTest, removeConversions } from "../support/libreoffice";

@@ -2,12 +2,10 @@
  * What input cells accept. Cells under the same rule share one.
  */
 import type { SheetData, Validation } from "../../workbook/data";
+import { RULE_TEXT, cut } from "../../workbook/rule-text";
 import { areasAt, rectangleAddress, rectangles } from "./areas";
 import { groupedBy } from "./grouping";
 import type { Offered } from "./offered";
-
-/** Characters that Excel takes; the message on refusal has less room than the one on entry. */
-const LONGEST = { title: 32, prompt: 255, alert: 224, list: 255 } as const;
 
 const DAY_MS = 86_400_000;
 /** Day 0 of spreadsheet dates from March 1900 on. */
@@ -23,21 +21,24 @@ export function addValidations(sheet: Excel.Worksheet, { validations }: SheetDat
 }
 
 function propertiesOf(validation: Validation): Excel.Interfaces.DataValidationUpdateData {
-  const title = cut(validation.title, LONGEST.title);
+  const title = cut(validation.title, RULE_TEXT.title);
   const rule = ruleOf(validation);
   return {
     // a prompt needs a rule, if only one that anything meets
     rule: rule ?? { custom: { formula: "=TRUE" } },
-    prompt: { showPrompt: true, title, message: cut(validation.message, LONGEST.prompt) },
+    prompt: { showPrompt: true, title, message: cut(validation.message, RULE_TEXT.prompt) },
     ...(rule && {
-      errorAlert: { showAlert: true, style: "Stop", title, message: cut(validation.message, LONGEST.alert) },
+      errorAlert: {
+        showAlert: true,
+        style: "Stop",
+        title,
+        message: cut(validation.message, RULE_TEXT.refusal),
+      },
     }),
     // blanks are let through unless said otherwise
     ...(!validation.allowBlank && { ignoreBlanks: false }),
   };
 }
-
-const cut = (text: string, length: number) => (text.length > length ? `${text.slice(0, length - 1)}…` : text);
 
 function ruleOf(validation: Validation): Excel.DataValidationRule | undefined {
   switch (validation.kind) {
@@ -67,6 +68,6 @@ const isoDay = (serial: number) => new Date(DAY_ZERO + serial * DAY_MS).toISOStr
 function listRule(options: readonly string[]): Excel.DataValidationRule | undefined {
   const source = options.join(",");
   const whole = options.every((option) => option !== "" && option === option.trim() && !option.includes(","));
-  const fits = options.length > 0 && source.length <= LONGEST.list && !source.startsWith("=");
+  const fits = options.length > 0 && source.length <= RULE_TEXT.list && !source.startsWith("=");
   return whole && fits ? { list: { inCellDropDown: true, source } } : undefined;
 }

@@ -14,14 +14,6 @@ export function storedText(text: string): string {
   return text.replace(/\r\n?/g, "\n").replace(ILLEGAL, "\uFFFD").replace(SEEMING_ESCAPE, "_x005F_");
 }
 
-/** At most so many characters; what is cut ends with "…", between two words where there is a space. */
-export function cut(text: string, limit: number): string {
-  if (text.length <= limit) return text;
-  const space = text.lastIndexOf(" ", limit - 1);
-  const kept = text.slice(0, space > limit / 2 ? space : limit - 1);
-  return `${kept.replace(/[\uD800-\uDBFF]$/, "")}…`;
-}
-
 /** Longer than a spreadsheet program opens: said here, by address, instead of as "the file is damaged". */
 export function refuseTooLong(what: string, text: string, limit: number): void {
   if (text.length > limit) {

@@ -3,10 +3,8 @@
  */
 import type { DataValidation } from "hucre/xlsx";
 import { cellAddress, type Validation } from "../../workbook/data";
-import { cut, storedText } from "./text";
-
-/** Characters. The message on refusal has less room than the one on entry (MS-OI29500, 2.1.613). */
-const LIMITS = { title: 32, prompt: 255, error: 224, list: 255 } as const;
+import { RULE_TEXT, cut } from "../../workbook/rule-text";
+import { storedText } from "./text";
 
 type Rule = Pick<DataValidation, "type" | "operator" | "formula1" | "formula2">;
 
@@ -19,7 +17,9 @@ function listLiteral(options: readonly string[]): string | undefined {
     (option) => option !== "" && option.trim() === option && !/[,\n\r]/.test(option),
   );
   const joined = options.join(",").replaceAll('"', '""');
-  return whole && options.length > 0 && joined.length <= LIMITS.list ? `"${storedText(joined)}"` : undefined;
+  return whole && options.length > 0 && joined.length <= RULE_TEXT.list
+    ? `"${storedText(joined)}"`
+    : undefined;
 }
 
 /** Nothing if the file cannot hold the rule. */
@@ -46,19 +46,19 @@ const ANYTHING: Rule = { type: "custom", formula1: "TRUE" };
 
 export function fileValidation(validation: Validation): DataValidation {
   const rule = ruleOf(validation);
-  const title = storedText(cut(validation.title, LIMITS.title));
+  const title = storedText(cut(validation.title, RULE_TEXT.title));
   return {
     ...(rule ?? ANYTHING),
     range: cellAddress(validation.row, validation.column),
     allowBlank: validation.allowBlank,
     showInputMessage: true,
     inputTitle: title,
-    inputMessage: storedText(cut(validation.message, LIMITS.prompt)),
+    inputMessage: storedText(cut(validation.message, RULE_TEXT.prompt)),
     ...(rule && {
       showErrorMessage: true,
       errorStyle: "stop",
       errorTitle: title,
-      errorMessage: storedText(cut(validation.message, LIMITS.error)),
+      errorMessage: storedText(cut(validation.message, RULE_TEXT.refusal)),
     }),
   };
 }

@@ -57,7 +57,7 @@ const asked = plus(
 );
 
 export const inputsCheck: CheckRow = {
-  what: "Inputs missing, or text where a number belongs, at most",
+  what: "Inputs missing or not a number, at most",
   unit: "cells",
   format: FORMATS.whole,
   value: plus(missing, texts, asked),
