@@ -39,13 +39,7 @@ const entries = {
     MASSES,
     "derived",
   ],
-  Y: [
-    basic.DEFAULT_YIELD,
-    "share",
-    "share of that CO2 really obtained",
-    "Pasteur's balance, handbooks",
-    "memory",
-  ],
+  Y: [basic.DEFAULT_YIELD, "", "share of that CO2 really obtained", "Pasteur's balance, handbooks", "memory"],
   h: [
     basic.DEFAULT_HEADSPACE_PCT,
     "% of the wine",

@@ -183,7 +183,7 @@ export class Notebook {
   #step(text: Named, rest: Omit<Step, "what" | "symbol">): Step {
     const { what, ...symbol } = named(text);
     return {
-      what: rest.argument === "default" ? `${what} (left blank: the default)` : what,
+      what: rest.argument === "default" ? `Left blank, so the default. ${what}` : what,
       ...symbol,
       ...rest,
     };

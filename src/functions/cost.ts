@@ -49,7 +49,7 @@ export function costHolding(amount: number, months: number, annual_pct: number):
 /**
  * Cost of a saleable bottle: those that remain pay for those that break.
  * @customfunction COST.BOTTLE
- * @param total_cost Cost of the batch (0 to 1000000000000).
+ * @param total_cost Cost of the batch, money (0 to 1000000000000).
  * @param bottles_filled Bottles filled (a whole number, 0 to 100000000).
  * @param [breakage_pct] Breakage, % (0 to less than 100); blank = 0.
  * @returns money a bottle, in the currency of the cost

@@ -79,7 +79,7 @@ export function tirageDose(
  * @param temperature_C Temperature of the bottle, °C (-5 to 45).
  * @param alcohol_vol Alcohol of the base wine, % vol (5 to 16).
  * @param [doseSd_gL] Standard deviation of the dose, g/L (0 to 10); blank = 0.4.
- * @param [yieldSd] Standard deviation of the yield (0 to 0.2); blank = 0.02.
+ * @param [yieldSd] Standard deviation of the yield, share (0 to 0.2); blank = 0.02.
  * @param [temperatureSd_C] Standard deviation of the temperature, °C (0 to 10); blank = 0.5.
  * @param [headspaceSd_pct] Standard deviation of the headspace, % of the wine (0 to 5); blank = 0.5.
  * @param [yield_share] Share of the full CO2 really obtained (0.5 to 1); blank = 0.95.

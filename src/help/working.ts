@@ -27,7 +27,7 @@ const quantity = (value: string, unit: string) => escape(unit === "" ? value : `
 function stepRow({ what, symbol, equation, numbers, shown: result, unit }: Step): string {
   const called = equation === undefined && symbol !== undefined ? ` (${code(symbol)})` : "";
   const worked =
-    equation === undefined || numbers === undefined ? "" : `${code(equation)}<br />= ${code(numbers)}`;
+    equation === undefined || numbers === undefined ? "" : `${code(equation)}<br />=&nbsp;${code(numbers)}`;
   return `<tr role="row">${cell(escape(what) + called)}${cell(worked, "numbers")}${cell(quantity(result, unit), "result")}</tr>`;
 }
 

@@ -19,7 +19,7 @@ test("TIRAGE.SUGAR(50, 24) reads like a careful colleague's working", () => {
     "MOUSSE.TIRAGE.SUGAR(50, 24)",
     "Base wine in the tank: 50 hL (V).",
     "Sugar wanted in the filled bottle: 24 g/L as sucrose (s).",
-    "Glucose + fructose already in the wine (left blank: the default): 0 g/L (S).",
+    "Left blank, so the default. Glucose + fructose already in the wine: 0 g/L (S).",
     "The wine's own sugar as sucrose: 0 g/L (S0).",
     "The wine brings 0 g/L, so 24 g/L are missing: M = s − S0 = 24 − 0 = 24 g/L as sucrose.",
     "50 hL are 5 000 L: V0 = V·100 = 50·100 = 5000 L.",

@@ -116,7 +116,7 @@ test.each(IDS)("%s: a call with every argument given, and with the optional ones
     expectRight(working, calculate(...given));
     const defaults = working.steps.filter(({ argument }) => argument === "default");
     expect(defaults).toHaveLength(parameters.length - given.length);
-    for (const { what } of defaults) expect(what).toMatch(/left blank: the default/u);
+    for (const { what } of defaults) expect(what).toMatch(/^Left blank, so the default\. /u);
     const asked = working.steps.filter(({ argument }) => argument !== undefined);
     expect(asked.length).toBeGreaterThanOrEqual(parameters.length);
     // something is worked out or looked up beyond repeating the arguments
