@@ -2,6 +2,9 @@
  * Dates as spreadsheet serials (day 1 = 1 January 1900, with the calendar right from 1 March 1900), and
  * periods in months by the last-day rule: they end on the same day of the last month, or on its last day.
  */
+import { domains } from "./domains";
+import { unanswerable } from "./refusal";
+
 const MS_PER_DAY = 86_400_000;
 /** The serial of 1 January 1970. */
 const UNIX_EPOCH_SERIAL = 25_569;
@@ -33,5 +36,13 @@ export function isoFromSerial(serial: number): string {
 export function addMonths(serial: number, months: number): number {
   const { year, month, day } = dateFromSerial(serial);
   const lastDay = dateFromSerial(serialFromDate(year, month + months + 1, 0)).day;
-  return serialFromDate(year, month + months, Math.min(day, lastDay));
+  const end = serialFromDate(year, month + months, Math.min(day, lastDay));
+  if (end > domains.dateSerial.max) {
+    throw unanswerable(
+      "tirage_date",
+      serial,
+      `${months} months later lies beyond the calendar; give an earlier date`,
+    );
+  }
+  return end;
 }

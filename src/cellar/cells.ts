@@ -26,16 +26,16 @@ export function optionalNumber<Default extends number | null>(
   return isBlankNumber(domain, value) ? whenBlank : within(domain, value, argument);
 }
 
-/** An optional yes or no; a host may send it as 1 or 0. */
+/** Whether an optional word, or yes or no, counts as blank. */
+export const isBlankWord = (value: unknown): boolean => isBlank(value) || value === 0;
+
+/** An optional yes or no. A 0 is a host's blank, so it means the default. */
 export function optionalTruth(value: unknown, argument: string, whenBlank: boolean): boolean {
-  if (isBlank(value)) return whenBlank;
+  if (isBlankWord(value)) return whenBlank;
   if (typeof value === "boolean") return value;
-  if (value === 0 || value === 1) return value === 1;
+  if (value === 1) return true;
   throw new Refusal({ kind: "domain", argument, given: value, remedy: "give TRUE or FALSE" });
 }
-
-/** Whether an optional word counts as blank. */
-export const isBlankWord = (value: unknown): boolean => isBlank(value) || value === 0;
 
 /** An optional word from a list, matched without regard to case, accents or blanks. */
 export function optionalWord<Word extends string>(

@@ -4,6 +4,7 @@
  * The pattern is common practice, no source: a mark at six o'clock; the first turn an eighth one way, then a quarter
  * the other way and back, turn after turn, while the rack goes from nearly flat to nearly upright.
  */
+import { domains } from "./domains";
 import { unanswerable } from "./refusal";
 import { wholeUp } from "./whole";
 
@@ -27,6 +28,13 @@ export interface Turn {
 }
 
 export function riddlingSchedule(startDate: number, days: number, turnsPerDay: number): Turn[] {
+  if (startDate + days - 1 > domains.dateSerial.max) {
+    throw unanswerable(
+      "start_date",
+      startDate,
+      `${days} days later lies beyond the calendar; give an earlier date`,
+    );
+  }
   const turns = days * turnsPerDay;
   let mark = 0;
   return Array.from({ length: turns }, (_, index) => {

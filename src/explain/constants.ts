@@ -84,7 +84,7 @@ const entries = {
     "derived",
   ],
   σs: [spread.doseGL, "g/L", "usual standard deviation of the dose", USUAL_SPREAD, "memory"],
-  σY: [spread.yieldShare, "share", "usual standard deviation of the yield", USUAL_SPREAD, "memory"],
+  σY: [spread.yieldShare, "", "usual standard deviation of the yield", USUAL_SPREAD, "memory"],
   σT: [spread.temperatureC, "°C", "usual standard deviation of the temperature", USUAL_SPREAD, "memory"],
   σh: [
     spread.headspacePct,

@@ -10,7 +10,7 @@ export const cost = {
   "COST.PACKS": explainer("needed pack_size reserve_pct", (on) => {
     const needed = on.number("needed", domains.quantity, "[Q] Quantity needed");
     const pack = on.number("pack_size", domains.packSize, "[k] Quantity in a pack");
-    const reserve = on.optional("reserve_pct", domains.percent, "[r] Reserve", 0);
+    const reserve = on.optional("reserve_pct", domains.percentBelow100, "[r] Reserve", 0);
     const result = packsToOrder(needed, pack, reserve);
     on.step(
       "The need and its reserve in packs, rounded up: packs are sold whole",

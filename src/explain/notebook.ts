@@ -3,14 +3,7 @@
  * the steps. A step is one equation in symbols; the numbers are put in here, from the arguments, earlier steps and
  * constants that the symbols stand for.
  */
-import {
-  isBlank,
-  isBlankNumber,
-  isBlankWord,
-  optionalNumber,
-  optionalTruth,
-  optionalWord,
-} from "../cellar/cells";
+import { isBlankNumber, isBlankWord, optionalNumber, optionalTruth, optionalWord } from "../cellar/cells";
 import { within, type Domain } from "../cellar/domains";
 import { constantOf, constants, type ConstantSymbol } from "./constants";
 import { numbersPutIn, shown } from "./numbers";
@@ -93,7 +86,7 @@ export class Notebook {
   truth(parameter: string, text: Named, whenBlank: boolean): boolean {
     const given = this.raw(parameter);
     const value = optionalTruth(given, parameter, whenBlank);
-    this.said(parameter, text, value ? "TRUE" : "FALSE", isBlank(given) ? "default" : "given");
+    this.said(parameter, text, value ? "TRUE" : "FALSE", isBlankWord(given) ? "default" : "given");
     return value;
   }
 

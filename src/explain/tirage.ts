@@ -23,7 +23,7 @@ const volume = (on: Notebook, what = "[V] Base wine in the tank") =>
   on.number("volume_hL", domains.volumeHl, what);
 const wineSugar = (on: Notebook) =>
   invertGL(
-    on.optional("wineSugar_gL", domains.wineSugarGL, "[S] Glucose + fructose already in the wine", 0, "g/L"),
+    on.optional("wineSugar_gL", domains.strengthGL, "[S] Glucose + fructose already in the wine", 0, "g/L"),
   );
 
 /** S0 and what is missing. */

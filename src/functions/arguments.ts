@@ -29,11 +29,14 @@ export function optional<Default extends number | null>(
   return within(domain, value, argument);
 }
 
-/** An optional yes or no; a host may send it as 1 or 0. */
+/**
+ * An optional yes or no. A 0 is a blank cell of some hosts, so it means the default: for added sugar that is TRUE, the
+ * careful side.
+ */
 export function optionalTruth(value: unknown, argument: string, whenBlank: boolean): boolean {
-  if (isBlank(value)) return whenBlank;
+  if (isBlank(value) || value === 0) return whenBlank;
   if (typeof value === "boolean") return value;
-  if (value === 0 || value === 1) return value === 1;
+  if (value === 1) return true;
   throw new Refusal({ kind: "domain", argument, given: value, remedy: "give TRUE or FALSE" });
 }
 

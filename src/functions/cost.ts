@@ -9,7 +9,7 @@ import { answer, domains, given, optional } from "./arguments";
  * @customfunction COST.PACKS
  * @param needed Quantity needed (0 to 1000000000000).
  * @param pack_size Quantity in a pack (more than 0, at most 1000000000).
- * @param [reserve_pct] Reserve, % (0 to 100); blank = 0.
+ * @param [reserve_pct] Reserve, % (0 to less than 100); blank = 0.
  * @returns whole packs
  * @equation needed·(1 + reserve/100)/pack, rounded up
  * @source arithmetic
@@ -20,7 +20,7 @@ export function costPacks(needed: number, pack_size: number, reserve_pct?: numbe
     packsToOrder(
       given(domains.quantity, needed, "needed"),
       given(domains.packSize, pack_size, "pack_size"),
-      optional(domains.percent, reserve_pct, "reserve_pct", 0),
+      optional(domains.percentBelow100, reserve_pct, "reserve_pct", 0),
     ),
   );
 }

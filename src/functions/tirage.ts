@@ -13,7 +13,7 @@ import { answer, domains, given, optional } from "./arguments";
  * @customfunction TIRAGE.SUGAR
  * @param volume_hL Base wine in the tank, hL (more than 0, at most 100000).
  * @param dose_gL Fermentable sugar wanted in the filled bottle, g/L as sucrose (0 to 60).
- * @param [wineSugar_gL] Glucose + fructose already in the wine, g/L (0 to 300); blank = 0.
+ * @param [wineSugar_gL] Glucose + fructose already in the wine, g/L (0 to 1000); blank = 0.
  * @returns kg of sucrose
  * @equation m = V0·(s − S0)/(1000 − s·d), S0 as sucrose, d = 0.625 L/kg
  * @source derived mass balance; d read in trade handbooks and derived from ICUMSA
@@ -25,7 +25,7 @@ export function tirageSugar(volume_hL: number, dose_gL: number, wineSugar_gL?: n
     tirage.tirageSugarKg(
       given(domains.volumeHl, volume_hL, "volume_hL"),
       sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-      invertGL(optional(domains.wineSugarGL, wineSugar_gL, "wineSugar_gL", 0)),
+      invertGL(optional(domains.strengthGL, wineSugar_gL, "wineSugar_gL", 0)),
     ),
   );
 }
@@ -36,7 +36,7 @@ export function tirageSugar(volume_hL: number, dose_gL: number, wineSugar_gL?: n
  * @param volume_hL Base wine in the tank, hL (more than 0, at most 100000).
  * @param dose_gL Fermentable sugar wanted in the filled bottle, g/L as sucrose (0 to 60).
  * @param liqueur_gL Strength of the liqueur, g/L as sucrose (0 to 1000), more than the dose.
- * @param [wineSugar_gL] Glucose + fructose already in the wine, g/L (0 to 300); blank = 0.
+ * @param [wineSugar_gL] Glucose + fructose already in the wine, g/L (0 to 1000); blank = 0.
  * @returns L of liqueur
  * @equation v = V0·(s − S0)/(L − s), S0 as sucrose
  * @source derived mass balance
@@ -54,7 +54,7 @@ export function tirageLiqueur(
       given(domains.volumeHl, volume_hL, "volume_hL"),
       sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
       sucroseGL(given(domains.strengthGL, liqueur_gL, "liqueur_gL")),
-      invertGL(optional(domains.wineSugarGL, wineSugar_gL, "wineSugar_gL", 0)),
+      invertGL(optional(domains.strengthGL, wineSugar_gL, "wineSugar_gL", 0)),
     ),
   );
 }
@@ -65,7 +65,7 @@ export function tirageLiqueur(
  * @param volume_hL Base wine in the tank, hL (more than 0, at most 100000).
  * @param dose_gL Fermentable sugar wanted in the filled bottle, g/L as sucrose (0 to 60).
  * @param [liqueur_gL] Strength of the tirage liqueur, g/L as sucrose (0 to 1000); blank = dry sugar.
- * @param [wineSugar_gL] Glucose + fructose already in the wine, g/L (0 to 300); blank = 0.
+ * @param [wineSugar_gL] Glucose + fructose already in the wine, g/L (0 to 1000); blank = 0.
  * @param [starter_L] Yeast starter, L (0 to 10000000); blank = 0.
  * @returns hL to put in bottles
  * @equation V = V0 + starter + m·d with dry sugar, V0 + starter + v with liqueur
@@ -87,7 +87,7 @@ export function tirageVolume(
       sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
       // a liqueur of 0 g/L is no liqueur: a blank cell reaches us as 0 from some hosts
       liqueur === null || liqueur === 0 ? "dry" : sucroseGL(liqueur),
-      invertGL(optional(domains.wineSugarGL, wineSugar_gL, "wineSugar_gL", 0)),
+      invertGL(optional(domains.strengthGL, wineSugar_gL, "wineSugar_gL", 0)),
       optional(domains.volumeL, starter_L, "starter_L", 0),
     );
   });
@@ -119,7 +119,7 @@ export function tirageBottles(volume_hL: number, bottle_mL?: number, loss_pct?: 
  * @customfunction TIRAGE.ALCOHOL
  * @param alcohol_vol Alcohol of the base wine, % vol (5 to 16).
  * @param dose_gL Fermentable sugar in the filled bottle, g/L as sucrose (0 to 60).
- * @param [wineSugar_gL] Part of it already in the wine, g/L of glucose + fructose (0 to 300); blank = 0.
+ * @param [wineSugar_gL] Part of it already in the wine, g/L of glucose + fructose (0 to 1000); blank = 0.
  * @returns % vol
  * @equation A = A0·(1000 − s·d)/(1000 − S0·d) + s·1.05263/16.83
  * @source derived; 16.83 g/L for 1 % vol is the OIV and EU convention (memory)
@@ -131,7 +131,7 @@ export function tirageAlcohol(alcohol_vol: number, dose_gL: number, wineSugar_gL
     fermentation.alcoholAfter(
       given(domains.baseAlcoholVol, alcohol_vol, "alcohol_vol"),
       sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-      invertGL(optional(domains.wineSugarGL, wineSugar_gL, "wineSugar_gL", 0)),
+      invertGL(optional(domains.strengthGL, wineSugar_gL, "wineSugar_gL", 0)),
     ),
   );
 }

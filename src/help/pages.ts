@@ -41,7 +41,7 @@ function functionPage(doc: FunctionDoc): string {
   const { description, parameters, returns, equation, source, refuses, caution, example } = doc;
   const rows = parameters.map(
     ({ name, optional, text }) =>
-      `        <tr><th scope="row"><code>${escape(name)}</code></th><td>${optional ? "optional" : "needed"}</td><td>${escape(text)}</td></tr>`,
+      `        <tr role="row"><th scope="row" role="rowheader"><code>${escape(name)}</code></th><td role="cell">${optional ? "optional" : "needed"}</td><td role="cell">${escape(text)}</td></tr>`,
   );
   const { call, result } = exampleParts(example);
   const entry = (term: string, text: string) => `      <dt>${term}</dt><dd>${escape(text)}</dd>`;
@@ -55,9 +55,9 @@ function functionPage(doc: FunctionDoc): string {
 ${caution === undefined ? "" : `      <p class="caution"><strong>Take care.</strong> ${escape(caution)}</p>\n`}${
       rows.length === 0
         ? "      <p>It takes no arguments.</p>"
-        : `      <table>
-        <thead><tr><th scope="col">Argument</th><th scope="col">Given</th><th scope="col">What, unit and range</th></tr></thead>
-        <tbody>
+        : `      <table class="stacked" role="table" aria-label="Arguments">
+        <thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Argument</th><th scope="col" role="columnheader">Given</th><th scope="col" role="columnheader">What, unit and range</th></tr></thead>
+        <tbody role="rowgroup">
 ${rows.join("\n")}
         </tbody>
       </table>`

@@ -22,13 +22,17 @@ export function exampleWorking(call: string): Working {
 
 const cell = (html: string, kind = "") => `<td role="cell"${kind && ` class="${kind}"`}>${html}</td>`;
 const code = (text: string) => `<code>${escape(text)}</code>`;
-const quantity = (value: string, unit: string) => escape(unit === "" ? value : `${value} ${unit}`);
+const quantity = (value: string, unit: string) => escape(unit === "" ? value : `${value}\u00a0${unit}`);
 
-function stepRow({ what, symbol, equation, numbers, shown: result, unit }: Step): string {
+/** A look-up has no numbers to put in, and then no column for them. */
+function stepRow(
+  { what, symbol, equation, numbers, shown: result, unit }: Step,
+  withNumbers: boolean,
+): string {
   const called = equation === undefined && symbol !== undefined ? ` (${code(symbol)})` : "";
   const worked =
     equation === undefined || numbers === undefined ? "" : `${code(equation)}<br />=&nbsp;${code(numbers)}`;
-  return `<tr role="row">${cell(escape(what) + called)}${cell(worked, "numbers")}${cell(quantity(result, unit), "result")}</tr>`;
+  return `<tr role="row">${cell(escape(what) + called)}${withNumbers ? cell(worked, "numbers") : ""}${cell(quantity(result, unit), "result")}</tr>`;
 }
 
 function constantRow({ symbol, value, unit, what, source }: Constant): string {
@@ -39,7 +43,7 @@ const table = (
   label: string,
   columns: readonly string[],
   rows: readonly string[],
-) => `      <table class="working" role="table" aria-label="${escape(label)}">
+) => `      <table class="stacked" role="table" aria-label="${escape(label)}">
         <thead role="rowgroup"><tr role="row">${columns.map((column) => `<th scope="col" role="columnheader">${column}</th>`).join("")}</tr></thead>
         <tbody role="rowgroup">
 ${rows.map((row) => `          ${row}`).join("\n")}
@@ -47,9 +51,14 @@ ${rows.map((row) => `          ${row}`).join("\n")}
       </table>`;
 
 export function workingSection({ steps, constants, sources }: Working): string {
+  const withNumbers = steps.some(({ numbers }) => numbers !== undefined);
   return [
     "      <h2>The example, step by step</h2>",
-    table("Steps", ["Step", "With numbers", "Result"], steps.map(stepRow)),
+    table(
+      "Steps",
+      ["Step", ...(withNumbers ? ["With numbers"] : []), "Result"],
+      steps.map((step) => stepRow(step, withNumbers)),
+    ),
     ...(constants.length === 0
       ? []
       : [

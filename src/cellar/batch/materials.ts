@@ -49,7 +49,7 @@ type OrderFields = {
 
 /** The same for every material: cells under one rule share it. The item's own unit stands beside it. */
 const order: OrderFields = {
-  spare_pct: number("Spare", domains.percent, { blank: 0 }),
+  spare_pct: number("Spare", { ...domains.percentBelow100, what: "spare" }, { blank: 0 }),
   pack: number("Pack size", domains.packSize, { blank: 1 }),
   price: optional("Price for 1", domains.money, { unit: "" }),
 };

@@ -3,8 +3,6 @@
  * the order of the work, so that the sheet's formulas and this plan can be held against each other.
  */
 import { addMonths, serialFromIso } from "../ageing";
-import { domains } from "../domains";
-import { unanswerable } from "../refusal";
 import { designationNamed } from "../rules/designations";
 import { required } from "./attempt";
 import { checkBatch, worstVerdict, type Check, type CheckKey, type Verdict } from "./checks";
@@ -34,16 +32,10 @@ export interface BatchPlan {
 export function planBatch(inputs: BatchInputs): BatchPlan {
   const designation = designationNamed(inputs.batch.designation, "designation");
   const tirageDate = serialFromIso(inputs.batch.tirageDate)!;
-  const disgorging = addMonths(tirageDate, inputs.lees.lees_months);
-  const release = addMonths(disgorging, inputs.lees.rest_months);
-  required("batch.tirageDate", inputs.batch.tirageDate, () => {
-    if (release > domains.dateSerial.max)
-      throw unanswerable(
-        "tirageDate",
-        tirageDate,
-        "the release would lie beyond the calendar; give an earlier date",
-      );
-  });
+  const later = (from: number, months: number) =>
+    required("batch.tirageDate", inputs.batch.tirageDate, () => addMonths(from, months));
+  const disgorging = later(tirageDate, inputs.lees.lees_months);
+  const release = later(disgorging, inputs.lees.rest_months);
   const tirage = planTirage(inputs);
   const dosage = planDosage(inputs, tirage);
   const costs = planCosts(inputs, tirage, dosage);
@@ -51,7 +43,7 @@ export function planBatch(inputs: BatchInputs): BatchPlan {
   return {
     dates: {
       tirage: tirageDate,
-      earliestDisgorging: addMonths(tirageDate, designation.leesMonths),
+      earliestDisgorging: later(tirageDate, designation.leesMonths),
       disgorging,
       release,
     },
