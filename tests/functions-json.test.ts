@@ -113,7 +113,23 @@ describe("the built script", () => {
 
 test("the README lists every function and no other", () => {
   const readme = readFileSync(path.resolve(__dirname, "../README.md"), "utf8");
-  const table = readme.slice(readme.indexOf("| family |"), readme.indexOf("Each has a help page"));
+  const table = readme.slice(readme.indexOf("| family"), readme.indexOf("Each has a help page"));
   const listed = [...table.matchAll(/`([A-Z]+\.[A-Z0-9]+)`/g)].map((match) => match[1]!);
   expect(listed.sort()).toEqual(all.metadata.map(({ id }) => id).sort());
+});
+
+describe("the contributors' table of checks", () => {
+  const table = readFileSync(path.resolve(__dirname, "../DEVELOPERS.md"), "utf8");
+  const rows = [...table.matchAll(/^\| ([A-Z]+\.[A-Z0-9]+) +\|.*\| ([^|]+?) +\|$/gm)];
+
+  test("names every function and no other", () => {
+    expect(rows.map(([, id]) => id!).sort()).toEqual(all.metadata.map(({ id }) => id).sort());
+  });
+
+  test.each(rows.map((row) => [row[1]!, row[2]!]))("the files that check %s are there", (_id, files) => {
+    for (const file of files.split(", ")) {
+      const place = file.includes("/") ? file : `published/${file}`;
+      expect([file, existsSync(path.resolve(__dirname, `${place}.test.ts`))]).toEqual([file, true]);
+    }
+  });
 });

@@ -9,7 +9,7 @@
 import { GAS_CONSTANT } from "./constants";
 import { absoluteBar, kelvin, type AbsoluteBar, type InvertGL } from "./units";
 
-/** g/L of CO2 per bar in water at 20 °C by the EU/OIV relation, before alcohol and sugar are allowed for. */
+/** g/L of CO2 per bar at 20 °C by the EU/OIV relation, before its factors for alcohol and sugar; water takes 0.86 of it. */
 export const SOLUBILITY_AT_20C = 1.951;
 /** Enthalpy of dissolution, J/mol (derived; literature 24.8 kJ/mol, memory: Liger-Belair 2005). */
 export const DISSOLUTION_J_PER_MOL = 24_700;
