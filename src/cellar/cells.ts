@@ -29,7 +29,7 @@ export function optionalNumber<Default extends number | null>(
 /** Whether an optional word, or yes or no, counts as blank. */
 export const isBlankWord = (value: unknown): boolean => isBlank(value) || value === 0;
 
-/** An optional yes or no. A 0 is a host's blank, so it means the default. */
+/** An optional yes or no. A 0 is a host's blank, so it means the default: for added sugar TRUE, the careful side. */
 export function optionalTruth(value: unknown, argument: string, whenBlank: boolean): boolean {
   if (isBlankWord(value)) return whenBlank;
   if (typeof value === "boolean") return value;

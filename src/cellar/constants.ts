@@ -55,3 +55,15 @@ export const WATER_KG_PER_L = 0.9982;
 
 /** Standard bottle, mL (practice). */
 export const DEFAULT_BOTTLE_ML = 750;
+
+/** What is assumed where an argument is left blank (all common practice, no source). */
+export const USUAL = {
+  /** Alcohol of a finished wine, % vol. */
+  alcoholVol: 12,
+  /** Liqueur prepared beyond the need, %. */
+  reservePct: 5,
+  riddlingDays: 14,
+  turnsPerDay: 1,
+  /** The curve of pressure against temperature, °C. */
+  curve: { fromC: 0, toC: 30, stepC: 5 },
+} as const;

@@ -1,10 +1,11 @@
 /**
  * How far bottles of one batch differ in pressure.
  */
-import { CO2_PER_SUCROSE, GAS_CONSTANT } from "./constants";
+import { ATMOSPHERE_BAR, CO2_PER_SUCROSE, GAS_CONSTANT } from "./constants";
 import { GAS_GL_K_PER_BAR, headspaceCapacity, nitrogenAt, underCrownCap } from "./closed-bottle";
 import { capacityLostPerDose, type Fill } from "./dose-pressure";
 import { alcoholAfter, co2FromDose } from "./fermentation";
+import { unanswerable } from "./refusal";
 import { DISSOLUTION_J_PER_MOL, REFERENCE_K, solubility } from "./solubility";
 import { absoluteBar, absoluteToExcess, excessBar, invertGL, kelvin, type ExcessBar } from "./units";
 
@@ -72,5 +73,9 @@ export function pressureRange(fill: Fill, temperatureC: number, spread: Spread):
     );
   const nitrogen = nitrogenAt(underCrownCap(fill.headspacePct), temperatureC);
   const expected = absoluteToExcess(absoluteBar(slopes.co2Bar + nitrogen));
+  if (expected - halfWidth < -ATMOSPHERE_BAR) {
+    const remedy = "the spread reaches below vacuum; give smaller standard deviations";
+    throw unanswerable("doseSd_gL", spread.doseGL, remedy);
+  }
   return { low: excessBar(expected - halfWidth), expected, high: excessBar(expected + halfWidth) };
 }

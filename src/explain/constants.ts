@@ -2,11 +2,11 @@
  * The constants that workings use, by the symbol they have in equations. The values are the cellar's own; what each
  * is and where it comes from is said here for the reader.
  */
+import { USUAL } from "../cellar/constants";
 import * as carbonation from "../cellar/carbonation";
 import * as basic from "../cellar/constants";
 import { CRYOSCOPIC_CONSTANT } from "../cellar/disgorging";
 import { RACK_PLACES } from "../cellar/riddling";
-import { ASSUMED_ALCOHOL_VOL } from "../cellar/rules/pressure-classes";
 import type { Constant, Mark } from "./types";
 
 type Entry = readonly [value: number, unit: string, what: string, source: string, mark: Mark];
@@ -106,7 +106,7 @@ const entries = {
   ],
   Vb: [basic.DEFAULT_BOTTLE_ML, "mL", "standard bottle", "common practice, no source", "practice"],
   Av: [
-    ASSUMED_ALCOHOL_VOL,
+    USUAL.alcoholVol,
     "% vol",
     "alcohol assumed of a dry finished wine",
     "common practice, no source",

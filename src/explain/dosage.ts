@@ -1,6 +1,7 @@
 /**
  * DOSAGE workings. All strengths of one call on one basis.
  */
+import { USUAL } from "../cellar/constants";
 import * as cellar from "../cellar/dosage";
 import { domains } from "../cellar/domains";
 import { liqueurRecipe } from "../cellar/sugar";
@@ -62,7 +63,7 @@ export const dosage = {
   "DOSAGE.BATCH": explainer("bottles liqueur_mL reserve_pct", (on) => {
     const bottles = on.number("bottles", domains.bottles, "[n] Bottles to dose");
     const each = liqueurMl(on);
-    const reserve = on.optional("reserve_pct", domains.percentBelow100, "[r] Reserve", 5);
+    const reserve = on.optional("reserve_pct", domains.percentBelow100, "[r] Reserve", USUAL.reservePct);
     const result = cellar.batchLiqueurL(bottles, each, reserve);
     on.step(
       "All bottles, 1000 mL to the litre, and the reserve on top",

@@ -1,6 +1,7 @@
 /**
  * RIDDLING workings.
  */
+import { USUAL } from "../cellar/constants";
 import { isoFromSerial } from "../cellar/ageing";
 import { domains } from "../cellar/domains";
 import {
@@ -25,8 +26,8 @@ export const riddling = {
   "RIDDLING.SCHEDULE": explainer("start_date days turns_per_day", (on) => {
     const start = on.number("start_date", domains.dateSerial, "Day of the first turn");
     on.reworded("start_date", isoFromSerial(start));
-    const days = on.optional("days", domains.riddlingDays, "[D] Days of riddling", 14);
-    const perDay = on.optional("turns_per_day", domains.turnsPerDay, "[j] Turns a day", 1);
+    const days = on.optional("days", domains.riddlingDays, "[D] Days of riddling", USUAL.riddlingDays);
+    const perDay = on.optional("turns_per_day", domains.turnsPerDay, "[j] Turns a day", USUAL.turnsPerDay);
     const turns = riddlingSchedule(start, days, perDay);
     const [first, second, last] = [turns[0]!, turns[1]!, turns.at(-1)!];
     on.step("Turns in all", "n = D·j", turns.length, "turns");

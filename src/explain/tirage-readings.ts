@@ -1,6 +1,7 @@
 /**
  * TIRAGE workings of readings on the lees, and of the curve.
  */
+import { USUAL } from "../cellar/constants";
 import { pressureCurve, shareFermented, yieldFromReading } from "../cellar/calibration";
 import {
   contentsAtShare,
@@ -112,9 +113,9 @@ export const tirageReadings = {
     "dose_gL alcohol_vol from_C to_C step_C yield_share headspace_pct dissolvedCO2_gL",
     (on) => {
       const fill = { dose: dose(on), ...wineAndBottle(on) };
-      const from = on.optional("from_C", domains.temperatureC, "[f] First temperature", 0);
-      const to = on.optional("to_C", domains.temperatureC, "[g] Last temperature", 30);
-      const by = on.optional("step_C", domains.stepC, "[i] Step", 5);
+      const from = on.optional("from_C", domains.temperatureC, "[f] First temperature", USUAL.curve.fromC);
+      const to = on.optional("to_C", domains.temperatureC, "[g] Last temperature", USUAL.curve.toC);
+      const by = on.optional("step_C", domains.stepC, "[i] Step", USUAL.curve.stepC);
       const rows = pressureCurve(fill, from, to, by);
       on.step("Rows from the first to the last temperature", "n = ⌊(g − f)/i⌋ + 1", rows.length, "rows");
       on.found("[t] The first row in full, at", from, "°C");

@@ -5,7 +5,7 @@ import { shareOfStronger, trialRow } from "../cellar/dosage";
 import { permittedTerms } from "../cellar/sweetness";
 import { invertGL } from "../cellar/units";
 import { unanswerable } from "../cellar/refusal";
-import { answer, domains, given, isBlank } from "./arguments";
+import { answer, domains, filledCells, given } from "./arguments";
 
 /**
  * Share of the stronger of two wines or liqueurs that gives the strength wanted. All strengths on one basis.
@@ -52,7 +52,8 @@ export function dosageTrial(
     const bottle = given(domains.bottleMl, bottle_mL, "bottle_mL");
     const wine = given(domains.strengthGL, wine_gL, "wine_gL");
     const liqueur = given(domains.strengthGL, liqueur_gL, "liqueur_gL");
-    const wanted = targetList(targets).map((target) => given(domains.strengthGL, target, "targets"));
+    const wanted = filledCells(targets).map((target) => given(domains.strengthGL, target, "targets"));
+    if (wanted.length === 0) throw unanswerable("targets", null, "give at least one sweetness to try");
     return wanted.map((target) => {
       const row = trialRow(bottle, wine, target, liqueur);
       if ("reason" in row) return [target, "", "", row.reason];
@@ -64,11 +65,4 @@ export function dosageTrial(
       ];
     });
   });
-}
-
-/** The filled cells of a range, row by row; a single value is a range of one cell. */
-function targetList(targets: unknown): unknown[] {
-  const cells = (Array.isArray(targets) ? targets.flat() : [targets]).filter((cell) => !isBlank(cell));
-  if (cells.length === 0) throw unanswerable("targets", null, "give at least one sweetness to try");
-  return cells;
 }

@@ -1,13 +1,11 @@
 /**
  * DOSAGE functions. Give all strengths of one call on one basis, sucrose or glucose + fructose.
  */
+import { USUAL } from "../cellar/constants";
 import * as dosage from "../cellar/dosage";
 import { liqueurRecipe } from "../cellar/sugar";
 import { sucroseGL } from "../cellar/units";
 import { answer, domains, given, optional } from "./arguments";
-
-/** Reserve prepared where none is given, %. */
-const USUAL_RESERVE_PCT = 5;
 
 /**
  * Millilitres of liqueur in each bottle for the sweetness wanted. All strengths on one basis, sucrose or glucose + fructose.
@@ -107,7 +105,7 @@ export function dosageBatch(bottles: number, liqueur_mL: number, reserve_pct?: n
     dosage.batchLiqueurL(
       given(domains.bottles, bottles, "bottles"),
       given(domains.partOfBottleMl, liqueur_mL, "liqueur_mL"),
-      optional(domains.percentBelow100, reserve_pct, "reserve_pct", USUAL_RESERVE_PCT),
+      optional(domains.percentBelow100, reserve_pct, "reserve_pct", USUAL.reservePct),
     ),
   );
 }

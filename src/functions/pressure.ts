@@ -2,15 +2,12 @@
  * PRESSURE functions.
  */
 import * as carbonation from "../cellar/carbonation";
-import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT } from "../cellar/constants";
+import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT, USUAL } from "../cellar/constants";
 import { pressureAt20 } from "../cellar/gauge-table";
 import { convertPressure } from "../cellar/pressure-units";
 import * as classes from "../cellar/rules/pressure-classes";
 import { absoluteToExcess, excessBar, excessToAbsolute, invertGL } from "../cellar/units";
 import { answer, domains, given, optional, optionalPressureRules } from "./arguments";
-
-/** Alcohol assumed where a finished wine's is not given, % vol. */
-const USUAL_ALCOHOL_VOL = 12;
 
 /**
  * Excess pressure at 20 °C, bar, from a reading at another temperature, by the official method's table.
@@ -62,7 +59,7 @@ export function pressureShift(
       excessBar(given(domains.pressureBar, pressure_bar, "pressure_bar")),
       given(domains.temperatureC, from_C, "from_C"),
       given(domains.temperatureC, to_C, "to_C"),
-      optional(domains.alcoholVol, alcohol_vol, "alcohol_vol", USUAL_ALCOHOL_VOL),
+      optional(domains.alcoholVol, alcohol_vol, "alcohol_vol", USUAL.alcoholVol),
       invertGL(optional(domains.wineSugarGL, sugar_gL, "sugar_gL", 0)),
       {
         headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),

@@ -1,6 +1,7 @@
 /**
  * RIDDLING functions.
  */
+import { USUAL } from "../cellar/constants";
 import { RACK_PLACES, racksNeeded, riddlingHours, riddlingSchedule } from "../cellar/riddling";
 import { answer, domains, given, optional } from "./arguments";
 
@@ -20,8 +21,8 @@ export function riddlingScheduleRows(start_date: number, days?: number, turns_pe
   return answer(() =>
     riddlingSchedule(
       given(domains.dateSerial, start_date, "start_date"),
-      optional(domains.riddlingDays, days, "days", 14),
-      optional(domains.turnsPerDay, turns_per_day, "turns_per_day", 1),
+      optional(domains.riddlingDays, days, "days", USUAL.riddlingDays),
+      optional(domains.turnsPerDay, turns_per_day, "turns_per_day", USUAL.turnsPerDay),
     ).map(({ date, number, eighths, mark, rackDegrees }) => [date, number, eighths, mark, rackDegrees]),
   );
 }

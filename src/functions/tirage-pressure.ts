@@ -88,6 +88,7 @@ export function tirageDose(
  * @returns three cells: low, expected, high, bar above atmospheric
  * @equation P ± 1.96·√(Σ(∂P/∂x·σx)²) over dose, yield, temperature and headspace
  * @source derived from TIRAGE.PRESSURE; the default deviations are from memory
+ * @refuses #N/A where the spread reaches below vacuum
  * @caution One bottle in forty lies above the high value.
  * @example TIRAGE.RANGE(24, 10, 10.5) = 4.90, 5.25, 5.61
  */

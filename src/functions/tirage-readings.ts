@@ -1,6 +1,7 @@
 /**
  * TIRAGE functions for readings on the lees, and the curve.
  */
+import { USUAL } from "../cellar/constants";
 import { pressureCurve, shareFermented, yieldFromReading } from "../cellar/calibration";
 import { excessBar, sucroseGL } from "../cellar/units";
 import { answer, domains, given, optional } from "./arguments";
@@ -114,9 +115,9 @@ export function tirageCurve(
         dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
         ...wineAndBottle(alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
       },
-      optional(domains.temperatureC, from_C, "from_C", 0),
-      optional(domains.temperatureC, to_C, "to_C", 30),
-      optional(domains.stepC, step_C, "step_C", 5),
+      optional(domains.temperatureC, from_C, "from_C", USUAL.curve.fromC),
+      optional(domains.temperatureC, to_C, "to_C", USUAL.curve.toC),
+      optional(domains.stepC, step_C, "step_C", USUAL.curve.stepC),
     ),
   );
 }

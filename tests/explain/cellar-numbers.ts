@@ -11,7 +11,6 @@ import { ENERGY_PER_G, fillErrorRow } from "../../src/cellar/label";
 import { BAR_PER_UNIT } from "../../src/cellar/pressure-units";
 import { FLATTEST_DEGREES, RACK_PLACES, STEEPEST_DEGREES } from "../../src/cellar/riddling";
 import { legalLimits } from "../../src/cellar/rules/limits";
-import { ASSUMED_ALCOHOL_VOL } from "../../src/cellar/rules/pressure-classes";
 import { DENSITY_COEFFICIENTS } from "../../src/cellar/sugar";
 
 function numbersIn(value: unknown): number[] {
@@ -35,7 +34,6 @@ export const cellarNumbers: ReadonlySet<number> = new Set(
     BAR_PER_UNIT,
     [FLATTEST_DEGREES, STEEPEST_DEGREES, RACK_PLACES],
     legalLimits,
-    ASSUMED_ALCOHOL_VOL,
     DENSITY_COEFFICIENTS,
   ]),
 );

@@ -24,7 +24,7 @@ test("each has the mark that its comment in the cellar has", () => {
   const comments = [...source.matchAll(/\/\*\* (.+?) \*\/\nexport const (\w+)/gsu)];
   let compared = 0;
   for (const [, comment = "", name = ""] of comments) {
-    const value = (basic as Record<string, number>)[name];
+    const value = (basic as unknown as Record<string, unknown>)[name];
     const found = Object.values(constants).find((constant) => constant.value === value);
     if (!found) continue;
     compared++;

@@ -7,7 +7,7 @@ import { designations } from "../rules/designations";
 import { ruleSetsOf } from "../rules/source";
 import { LANGUAGES, sweetnessRules } from "../rules/sweetness-bands";
 import { materialFields } from "./materials";
-import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD } from "../constants";
+import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD, USUAL } from "../constants";
 import { choice, date, number, optional, text, type Values } from "./field-kinds";
 
 /** A saturated sucrose solution holds some 890 g/L at 20 °C (memory), so no liqueur is stronger. */
@@ -125,7 +125,11 @@ export const fields = {
       note: "sugar in wine only; glucose + fructose",
     }),
     stock_L: optional("Stock of the liqueur", domains.volumeL, { note: "blank: as much as needed" }),
-    reserve_pct: number("Reserve to prepare", { ...domains.percentBelow100, what: "reserve" }, { blank: 5 }),
+    reserve_pct: number(
+      "Reserve to prepare",
+      { ...domains.percentBelow100, what: "reserve" },
+      { blank: USUAL.reservePct },
+    ),
     term: text("Sweetness term wanted", { maxLength: 40, blank: "" }),
     label_vol: optional("Alcohol on the label", domains.alcoholVol, { note: "blank: the nearest half unit" }),
   },

@@ -4,7 +4,7 @@
  * carried over to those by physics, for a dry wine of 12 % vol.
  */
 import { dissolvedCo2, shiftPressure } from "../carbonation";
-import { ATMOSPHERE_BAR, DEFAULT_HEADSPACE_PCT } from "../constants";
+import { ATMOSPHERE_BAR, DEFAULT_HEADSPACE_PCT, USUAL } from "../constants";
 import { excessToAbsolute, invertGL, type ExcessBar } from "../units";
 import { source, type ByRules, type Source } from "./source";
 
@@ -68,7 +68,6 @@ export const pressureRules: ByRules<PressureRules, PressureRuleSet> = {
 
 export const BETWEEN_CLASSES = "between classes";
 
-export const ASSUMED_ALCOHOL_VOL = 12;
 const DRY = invertGL(0);
 const DISGORGED = { headspacePct: DEFAULT_HEADSPACE_PCT, nitrogenBar: 0 };
 
@@ -78,11 +77,9 @@ export function measured(measure: PressureMeasure, at20: ExcessBar): number {
     case "excess bar at 20 °C":
       return at20;
     case "g/L CO2":
-      return dissolvedCo2(excessToAbsolute(at20), 20, ASSUMED_ALCOHOL_VOL, DRY);
+      return dissolvedCo2(excessToAbsolute(at20), 20, USUAL.alcoholVol, DRY);
     case "absolute atm at 10 °C":
-      return (
-        excessToAbsolute(shiftPressure(at20, 20, 10, ASSUMED_ALCOHOL_VOL, DRY, DISGORGED)) / ATMOSPHERE_BAR
-      );
+      return excessToAbsolute(shiftPressure(at20, 20, 10, USUAL.alcoholVol, DRY, DISGORGED)) / ATMOSPHERE_BAR;
   }
 }
 
