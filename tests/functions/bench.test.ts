@@ -15,10 +15,10 @@ test("a blend of dry wine and 600 g/L to 150 g/L is a quarter of the stronger; e
 });
 
 test("a trial: 750·8/600 = 10 mL a bottle, a 7.5th of it in 100 mL, and each target's own term", () => {
-  const rows: (string | number)[][] = dosageTrial(750, 0, 600, [
+  const rows = dosageTrial(750, 0, 600, [
     [2, 8],
     [15, null as unknown as number],
-  ]);
+  ]) as (string | number)[][];
   expect(rows.map(([target, bottle, , term]) => [target, bottle, term])).toEqual([
     [2, 2.5, "extra brut"],
     [8, 10, "brut"],
