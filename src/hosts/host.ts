@@ -3,6 +3,14 @@
  */
 import type { WorkbookData } from "../workbook/data";
 
+/** The calls of our functions in one cell, with the values that they were last given. */
+export interface CellCalls {
+  readonly address: string;
+  readonly calls: readonly { readonly id: string; readonly args: readonly unknown[] }[];
+  /** Whether the cell shows an error. */
+  readonly failed: boolean;
+}
+
 export interface Host {
   /** How the host is called in messages to the user: "this workbook". */
   readonly name: string;
@@ -10,4 +18,6 @@ export interface Host {
   sheetNames(): Promise<readonly string[]>;
   /** Adds the sheets and shows the first one. Nothing that is there is touched; on failure nothing is left behind. */
   write(book: WorkbookData): Promise<void>;
+  /** Tells of each cell that is selected what it calls; left out by a host that cannot see that. */
+  watchSelection?(tell: (cell: CellCalls) => void): void;
 }

@@ -9,6 +9,7 @@ import { element } from "./dom";
 import { batchForm } from "./form";
 import { looksLikeBatch, mendingSentence, planned, withoutPlace, type Planned } from "./planned";
 import { previewOf } from "./preview";
+import { workingSection } from "./working";
 
 export interface Pane {
   /** Connects the spreadsheet; until then the pane calculates but cannot write. */
@@ -42,6 +43,7 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
   });
   const keep = element("button", { type: "button" }, "Keep as a file");
   const empty = element("button", { type: "button" }, "Empty");
+  const working = workingSection();
   root.replaceChildren(
     element(
       "header",
@@ -56,6 +58,7 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
         empty,
       ),
     ),
+    working.element,
     form.element,
     element("footer", {}, preview, write, status),
   );
@@ -153,6 +156,7 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
   return {
     connect(connected) {
       host = connected;
+      working.follow(host);
       say("");
       update();
     },

@@ -8,9 +8,9 @@ import locale from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { engineFunctions, type CustomFunction, type FunctionMetadata } from "../hosts/grid/functions";
+import { CallBook } from "../hosts/grid/calls";
 import { gridHost, type GridHost } from "../hosts/grid/grid-host";
 import { writeWorkbookFile } from "../hosts/xlsx/write";
-import { cellAddress } from "../workbook/data";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "./workbench.css";
@@ -20,27 +20,8 @@ const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.s
 const message = document.getElementById("message")!;
 const save = document.getElementById("save") as HTMLButtonElement;
 
-/** What each refusing cell had to say; shown while the cell is selected, as a cell has room for a code only. */
-const refusals = {
-  sentences: new Map<string, string>(),
-  told: (sheetId: string, row: number, column: number, sentence: string) =>
-    void refusals.sentences.set(`${sheetId} ${row} ${column}`, sentence),
-};
-
-function tellRefusals(api: FUniver): void {
-  api.addEvent(api.Event.SelectionChanged, ({ worksheet, selections }) => {
-    const [first] = selections;
-    if (!first) return;
-    const { startRow: row, startColumn: column } = first;
-    const shown = worksheet.getRange(row, column).getRawValue();
-    const sentence = refusals.sentences.get(`${worksheet.getSheetId()} ${row} ${column}`);
-    const isRefused = typeof shown === "string" && /^#(VALUE!|N\/A)$/.test(shown);
-    message.textContent =
-      isRefused && sentence !== undefined ? `${cellAddress(row, column)} ${shown} ${sentence}` : "";
-  });
-}
-
 async function startGrid(): Promise<GridHost> {
+  const calls = new CallBook();
   const { functions } = (await (await fetch("functions.json")).json()) as { functions: FunctionMetadata[] };
   const associated = (
     globalThis as { CustomFunctions?: { associated?: ReadonlyMap<string, CustomFunction> } }
@@ -56,7 +37,7 @@ async function startGrid(): Promise<GridHost> {
       container: "grid",
       header: true,
       toolbar: false,
-      formula: engineFunctions(functions, associated, refusals.told),
+      formula: engineFunctions(functions, associated, calls.note),
     }),
     UniverSheetsDataValidationPreset(),
   ];
@@ -71,12 +52,11 @@ async function startGrid(): Promise<GridHost> {
     sheets: { notes: { id: "notes", name: "Scratch", rowCount: 100, columnCount: 20 } },
     sheetOrder: ["notes"],
   });
-  tellRefusals(api);
   // for tests, and for whoever likes to look
   (window as { grid?: FUniver }).grid = api;
   // before that the grid is drawn but does not take keys and commands
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
-  return gridHost(api);
+  return gridHost(api, calls);
 }
 
 async function saveFile(host: GridHost): Promise<void> {

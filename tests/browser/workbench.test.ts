@@ -238,7 +238,20 @@ browserDescribe("the workbench", () => {
     await page.keyboard.press("Enter");
     await page.waitForTimeout(500);
     await goTo("D2");
-    await page.locator("#message", { hasText: "temperature_C is 85; give -5 to 45 °C" }).waitFor();
+    const working = page.locator("#pane .working");
+    await working.locator("summary", { hasText: "Why D2 refuses" }).waitFor();
+    expect(await working.textContent()).toContain("temperature_C is 85; give -5 to 45 °C");
+  });
+
+  test("a selected cell shows its working, with the sheet's own numbers put in", async () => {
+    const sugar = await addressOf("plan_tirageSugar_kg");
+    await goTo(sugar);
+    const working = page.locator("#pane .working");
+    await working.locator("summary", { hasText: `Working of ${sugar}` }).waitFor();
+    // opened by the refusal before, it stays open
+    await working.locator("li", { hasText: "(1000 − s·d)" }).first().waitFor();
+    // the sheet in view was written from the form: 40 hL, and 4000·1.5/(60 − 1.5) = 102.56 L of starter
+    expect(await working.textContent()).toContain("MOUSSE.TIRAGE.SUGAR(41.0256");
   });
 
   test("a double click writes one plan", async () => {

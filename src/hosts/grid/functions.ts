@@ -37,18 +37,24 @@ type Engine = {
   readonly description: IFunctionInfo[];
 };
 
-/** Told of each refusal: in which cell, and the sentence that the cell itself has no room for. */
-export type Refused = (sheetId: string, row: number, column: number, sentence: string) => void;
+/** Told of each call: in which cell, of what function, and with which values. */
+export type Called = (
+  sheetId: string,
+  row: number,
+  column: number,
+  id: string,
+  args: readonly unknown[],
+) => void;
 
 /** What the grid's formula option takes: a class for each function, and what autocomplete shows of it. */
 export function engineFunctions(
   metadata: readonly FunctionMetadata[],
   implementations: ReadonlyMap<string, CustomFunction>,
-  refused: Refused = () => undefined,
+  called: Called = () => undefined,
 ): Engine {
   return {
     function: metadata.map((each) => [
-      functionClass(each, implementations.get(each.id), refused),
+      functionClass(each, implementations.get(each.id), called),
       `${NAMESPACE}.${each.name}`,
     ]),
     description: metadata.map(({ name, description, parameters }) => ({
@@ -70,7 +76,7 @@ export function engineFunctions(
 function functionClass(
   metadata: FunctionMetadata,
   implementation: CustomFunction | undefined,
-  refused: Refused,
+  called: Called,
 ): Engine["function"][number][0] {
   if (!implementation) throw new Error(`no function is associated with ${metadata.id}`);
   const takesRange = metadata.parameters.map((parameter) => parameter.dimensionality === "matrix");
@@ -107,6 +113,7 @@ function functionClass(
     #called(args: unknown[]): BaseValueObject {
       const error = args.find((arg) => arg instanceof ErrorValueObject);
       if (error) return error;
+      called(this.subUnitId ?? "", this.row, this.column, metadata.id, args);
       try {
         const result = implementation(...args);
         return Array.isArray(result)
@@ -115,7 +122,6 @@ function functionClass(
       } catch (refusal) {
         // the functions come from a script of their own, so their Refusal is not this script's class
         if (!isRefusal(refusal)) throw refusal;
-        refused(this.subUnitId ?? "", this.row, this.column, refusal.message);
         return ErrorValueObject.create(
           (refusal.kind === "domain" ? "#VALUE!" : "#N/A") as never,
           refusal.message,

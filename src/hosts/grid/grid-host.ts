@@ -5,6 +5,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import type { WorkbookData } from "../../workbook/data";
 import { cellAddress, quotedSheet } from "../../workbook/data";
 import type { Host } from "../host";
+import type { CallBook } from "./calls";
 import { workbookFromGrid } from "./from-grid";
 import { worksheetData } from "./to-grid";
 import { ruleToGrid } from "./validation";
@@ -17,7 +18,7 @@ export interface GridHost extends Host {
   read(): WorkbookData;
 }
 
-export function gridHost(api: FUniver): GridHost {
+export function gridHost(api: FUniver, calls?: CallBook): GridHost {
   const workbook = () => {
     const active = api.getActiveWorkbook();
     if (!active) throw new Error("The spreadsheet has no workbook open; reload the page.");
@@ -64,6 +65,7 @@ export function gridHost(api: FUniver): GridHost {
       }
       if (added[0] !== undefined) book.setActiveSheet(added[0]);
     },
+    ...(calls && { watchSelection: (tell) => calls.watch(api, tell) }),
     read: () => {
       const book = workbook();
       const formulasOf = (id: string) => book.getSheetBySheetId(id)?.getDataRange().getFormulas() ?? [];
