@@ -6,6 +6,8 @@ import { cellAddress } from "../../workbook/data";
 import type { CellCalls } from "../host";
 import { NAMESPACE, type Called } from "./functions";
 
+/** The grid's own name for a change of selection, however it came about. */
+const SELECTED = "sheet.operation.set-selections";
 const ERROR = /^#(VALUE!|N\/A)$/;
 
 export class CallBook {
@@ -18,18 +20,19 @@ export class CallBook {
     this.#cells.set(place, calls.set(id, args));
   };
 
-  /** Tells of each cell that is selected. */
+  /** Tells of each cell that is selected, by mouse, by keys or by its address. */
   watch(api: FUniver, tell: (cell: CellCalls) => void): void {
-    api.addEvent(api.Event.SelectionChanged, ({ worksheet, selections }) => {
-      const [first] = selections;
-      if (!first) return;
-      const { startRow: row, startColumn: column } = first;
-      const cell = worksheet.getRange(row, column);
+    api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+      if (id !== SELECTED) return;
+      const worksheet = api.getActiveWorkbook()?.getActiveSheet();
+      const cell = worksheet?.getActiveRange();
+      if (!worksheet || !cell) return;
+      const [row, column] = [cell.getRow(), cell.getColumn()];
       const formula = cell.getFormula();
       // calls of a formula that stood there before are not this one's
       const calls = [...(this.#cells.get(`${worksheet.getSheetId()} ${row} ${column}`) ?? [])]
-        .filter(([id]) => formula.includes(`${NAMESPACE}.${id}(`))
-        .map(([id, args]) => ({ id, args }));
+        .filter(([call]) => formula.includes(`${NAMESPACE}.${call}(`))
+        .map(([call, args]) => ({ id: call, args }));
       const shown = cell.getRawValue();
       tell({
         address: cellAddress(row, column),

@@ -64,6 +64,8 @@ export function gridHost(api: FUniver, calls?: CallBook): GridHost {
         throw error;
       }
       if (added[0] !== undefined) book.setActiveSheet(added[0]);
+      // cached results would stand until something changes; the grid is to show its own
+      api.getFormula().executeCalculation();
     },
     ...(calls && { watchSelection: (tell) => calls.watch(api, tell) }),
     read: () => {
