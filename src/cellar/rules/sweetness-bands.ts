@@ -24,7 +24,10 @@ export interface SweetnessBand {
 }
 
 export interface SweetnessRules {
+  /** Of the bounds. */
   readonly source: Source;
+  /** Of the words in each language. */
+  readonly words: Source;
   readonly bands: readonly SweetnessBand[];
 }
 
@@ -76,6 +79,8 @@ const words = {
   doux: { en: ["sweet"], fr: ["doux"], de: ["mild"], es: ["dulce"], it: ["dolce"], pt: ["doce"] },
 } as const satisfies Record<string, Terms>;
 
+const WORDS = source("Reg. (EC) 607/2009 annex XIV part A, carried into 2019/33", "memory");
+
 const BOTH_WAYS = { toleranceBelow: 3, toleranceAbove: 3 };
 const UPWARD = { toleranceBelow: 0, toleranceAbove: 3 };
 const NONE = { toleranceBelow: 0, toleranceAbove: 0 };
@@ -84,6 +89,7 @@ const closed = { lowIncluded: true, highIncluded: true };
 /** Bounds read in the predecessor of the regulation and in its German text; the tolerance of 3 g/L is secondary. */
 const EU: SweetnessRules = {
   source: source("Delegated Reg. (EU) 2019/33 annex III part A", "read"),
+  words: WORDS,
   bands: [
     {
       low: 0,
@@ -108,6 +114,7 @@ const oiv = (terms: Terms, english: string): Terms => ({ ...terms, en: [english]
 
 const OIV: SweetnessRules = {
   source: source("OIV Code of Oenological Practices I.4.4", "read"),
+  words: WORDS,
   bands: [
     { low: 0, high: 12, ...closed, ...UPWARD, terms: words.brut },
     { low: 12, high: 17, ...closed, ...UPWARD, terms: oiv(words.extraDry, "extra-dry") },

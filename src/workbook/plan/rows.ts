@@ -16,7 +16,7 @@ export interface Batch {
 }
 export type Section = (batch: Batch) => Row[];
 
-export const COLUMN_WIDTHS = [40, 22, 12, 10, 11, 15, 13, 15] as const;
+export const COLUMN_WIDTHS = [40, 22, 13, 10, 11, 15, 13, 15] as const;
 export const LAST_COLUMN = COLUMN_WIDTHS.length - 1;
 
 export const FORMATS = {
