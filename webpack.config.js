@@ -75,5 +75,10 @@ module.exports = (_env, { mode = "production" }) => ({
   performance: { hints: false },
   stats: "errors-warnings",
   devServer: {
-    devMiddleware: { index: "workbench.html" }, static: false, client: { overlay: false, logging: "warn" }, hot: false, liveReload: true },
+    devMiddleware: { index: "workbench.html" },
+    static: false,
+    client: { overlay: false, logging: "warn" },
+    hot: false,
+    liveReload: true,
+  },
 });
