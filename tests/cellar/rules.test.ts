@@ -3,7 +3,7 @@
  * to be looked at. The figures themselves are held against their sources in tests/published.
  */
 import { designations } from "../../src/cellar/rules/designations";
-import { legalLimits, practiceLimits, type Limit } from "../../src/cellar/rules/limits";
+import { legalLimits, practiceLimits, type LegalLimits } from "../../src/cellar/rules/limits";
 import { pressureRules } from "../../src/cellar/rules/pressure-classes";
 import { RECORDED, RULE_SETS, ruleSetsOf, type Source } from "../../src/cellar/rules/source";
 import { LANGUAGES, sweetnessRules } from "../../src/cellar/rules/sweetness-bands";
@@ -39,15 +39,16 @@ const pressure = ruleSetsOf(pressureRules).flatMap((rules) =>
     source: pressureRules[rules].source,
   })),
 );
-const isLimit = (value: unknown): value is Limit =>
-  typeof value === "object" && value !== null && "value" in value;
+type LegalEntry = NonNullable<LegalLimits[keyof LegalLimits]>;
+const figuresOf = (entry: LegalEntry) =>
+  "value" in entry ? [entry.value] : [...entry.spanMl, ...entry.allowedMl];
 const limits = ruleSetsOf(legalLimits).flatMap((rules) =>
-  Object.entries(legalLimits[rules]).map(([what, limit]): Line => ({
+  (Object.entries(legalLimits[rules]) as [string, LegalEntry][]).map(([what, entry]): Line => ({
     table: "limits",
     rules,
     what,
-    figures: isLimit(limit) ? [limit.value] : [...limit.spanMl, ...limit.allowedMl],
-    source: limit.source,
+    figures: figuresOf(entry),
+    source: entry.source,
   })),
 );
 const practice = Object.entries(practiceLimits).map(([what, limit]): Line => ({
