@@ -2,6 +2,7 @@
  * Whatever stands in the cells: explained, or refused in the words of the cell's own message. Never thrown.
  */
 import fc from "fast-check";
+import { cells } from "../support/any-cell";
 import { isRefusal } from "../../src/cellar/refusal";
 import { explain } from "../../src/explain/explain";
 import type { Refused, Working } from "../../src/explain/types";
@@ -15,38 +16,6 @@ beforeAll(async () => {
 
 const SEED = 20_261_125;
 const IDS = Object.keys(VALID_CALLS).sort();
-
-const numbers = fc.oneof(
-  fc.double(),
-  fc.integer({ min: -5, max: 60 }),
-  fc.double({ min: 0, max: 1000, noNaN: true }),
-  fc.constantFrom(0, -0, NaN, Infinity, -Infinity, Number.MAX_VALUE, Number.MIN_VALUE, 2 ** 53, 1e-300, 1e12),
-  fc.integer({ min: -1, max: 3_000_000 }),
-);
-const words = fc.constantFrom(
-  "brut",
-  "Extra-Brut",
-  "EU",
-  "oiv",
-  "CA-QC",
-  "kcal",
-  "total",
-  "fr",
-  "crémant",
-  "psi abs",
-  "12",
-  "TRUE",
-);
-const cells = fc.oneof(
-  { weight: 4, arbitrary: numbers },
-  { weight: 2, arbitrary: words },
-  fc.string({ unit: "grapheme" }),
-  fc.boolean(),
-  fc.constantFrom(null, undefined, ""),
-  fc.array(numbers, { maxLength: 3 }),
-  fc.array(fc.array(fc.oneof(numbers, words), { maxLength: 3 }), { maxLength: 3 }),
-  fc.constantFrom({}, new Date(0), () => 1, 10n),
-);
 
 /** Fails unless the explanation says what the function says. */
 function expectSame(id: string, args: readonly unknown[]): boolean {

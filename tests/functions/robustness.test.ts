@@ -2,6 +2,7 @@
  * Whatever stands in the cells: an answer that a cell can show, or a refusal that names the argument.
  */
 import fc from "fast-check";
+import { cells } from "../support/any-cell";
 import { isRefusal, wordGiven } from "../../src/cellar/refusal";
 import type { CustomFunction, FunctionMetadata } from "../../src/hosts/grid/functions";
 import { adapterFiles, allFunctions, type AllFunctions } from "../support/functions";
@@ -13,37 +14,6 @@ beforeAll(async () => {
 }, 60_000);
 
 const SEED = 20_261_125;
-
-const numbers = fc.oneof(
-  fc.double(),
-  fc.integer({ min: -5, max: 60 }),
-  fc.double({ min: 0, max: 1000, noNaN: true }),
-  fc.constantFrom(0, -0, NaN, Infinity, -Infinity, Number.MAX_VALUE, Number.MIN_VALUE, 2 ** 53, 1e-300, 1e12),
-  // dates
-  fc.integer({ min: -1, max: 3_000_000 }),
-);
-const words = fc.constantFrom(
-  "brut",
-  "Extra-Brut",
-  "EU",
-  "oiv",
-  "kcal",
-  "total",
-  "fr",
-  "crémant",
-  "12",
-  "TRUE",
-);
-const cells = fc.oneof(
-  { weight: 4, arbitrary: numbers },
-  words,
-  fc.string({ unit: "grapheme" }),
-  fc.boolean(),
-  fc.constantFrom(null, undefined, ""),
-  fc.array(numbers, { maxLength: 3 }),
-  fc.array(fc.array(fc.oneof(numbers, words), { maxLength: 3 }), { maxLength: 3 }),
-  fc.constantFrom({}, new Date(0), () => 1, 10n),
-);
 
 const replaced = (args: readonly unknown[], at: number, value: unknown) =>
   args.map((arg, index) => (index === at ? value : arg));

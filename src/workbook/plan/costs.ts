@@ -105,7 +105,7 @@ export const costsSection: Section = (batch) => {
     cells: [
       text(label, style === "total" ? "total" : "label"),
       resultCell({ name: `plan_cost_${key}`, value: costs[key], formula, format: FORMATS.two, style }),
-      currencyUnit(batch, "", style === "total" ? "total" : "unit"),
+      currencyUnit(batch),
       resultCell({
         key: `plan_cost_${key}_perBottle`,
         value: perBottle(costs[key]),
