@@ -2,9 +2,9 @@
  * TIRAGE functions of pressure.
  */
 import * as carbonation from "../cellar/carbonation";
-import { excessBar, sucroseGL } from "../cellar/units";
+import { excessBar } from "../cellar/units";
 import { answer, domains, given, optional } from "./arguments";
-import { wineAndBottle } from "./wine-and-bottle";
+import { filledBottle, wineAndBottle } from "./wine-and-bottle";
 
 /**
  * Expected excess pressure under the crown cap, bar, when the dose has fermented out. Always at a temperature.
@@ -31,10 +31,7 @@ export function tiragePressure(
 ): number {
   return answer(() =>
     carbonation.expectedPressure(
-      {
-        dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-        ...wineAndBottle(alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
-      },
+      filledBottle(dose_gL, alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
       given(domains.temperatureC, temperature_C, "temperature_C"),
     ),
   );
@@ -107,10 +104,7 @@ export function tirageRange(
   return answer(() => {
     const usual = carbonation.DEFAULT_SPREAD;
     const { low, expected, high } = carbonation.pressureRange(
-      {
-        dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-        ...wineAndBottle(alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
-      },
+      filledBottle(dose_gL, alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
       given(domains.temperatureC, temperature_C, "temperature_C"),
       {
         doseGL: optional(domains.doseSdGL, doseSd_gL, "doseSd_gL", usual.doseGL),

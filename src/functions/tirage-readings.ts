@@ -3,9 +3,9 @@
  */
 import { USUAL } from "../cellar/constants";
 import { pressureCurve, shareFermented, yieldFromReading } from "../cellar/calibration";
-import { excessBar, sucroseGL } from "../cellar/units";
+import { excessBar } from "../cellar/units";
 import { answer, domains, given, optional } from "./arguments";
-import { wineAndBottle } from "./wine-and-bottle";
+import { filledBottle } from "./wine-and-bottle";
 
 /**
  * Share of the dose that has fermented so far, 0 to 1, from a pressure reading.
@@ -37,10 +37,7 @@ export function tirageProgress(
     shareFermented(
       excessBar(given(domains.pressureBar, reading_bar, "reading_bar")),
       given(domains.temperatureC, temperature_C, "temperature_C"),
-      {
-        dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-        ...wineAndBottle(alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
-      },
+      filledBottle(dose_gL, alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
     ),
   );
 }
@@ -73,10 +70,7 @@ export function tirageYield(
     yieldFromReading(
       excessBar(given(domains.pressureBar, reading_bar, "reading_bar")),
       given(domains.temperatureC, temperature_C, "temperature_C"),
-      {
-        dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-        ...wineAndBottle(alcohol_vol, null, headspace_pct, dissolvedCO2_gL),
-      },
+      filledBottle(dose_gL, alcohol_vol, null, headspace_pct, dissolvedCO2_gL),
     ),
   );
 }
@@ -111,10 +105,7 @@ export function tirageCurve(
 ): number[][] {
   return answer(() =>
     pressureCurve(
-      {
-        dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-        ...wineAndBottle(alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
-      },
+      filledBottle(dose_gL, alcohol_vol, yield_share, headspace_pct, dissolvedCO2_gL),
       optional(domains.temperatureC, from_C, "from_C", USUAL.curve.fromC),
       optional(domains.temperatureC, to_C, "to_C", USUAL.curve.toC),
       optional(domains.stepC, step_C, "step_C", USUAL.curve.stepC),

@@ -2,6 +2,7 @@
  * Arguments that the functions of pressure under the crown cap share.
  */
 import { DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD } from "../cellar/constants";
+import { sucroseGL } from "../cellar/units";
 import { domains, given, optional } from "./arguments";
 
 /** The wine and the bottle, all but the dose. */
@@ -17,4 +18,9 @@ export function wineAndBottle(
     headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),
     dissolvedCo2GL: optional(domains.dissolvedCo2GL, dissolvedCO2_gL, "dissolvedCO2_gL", 0),
   };
+}
+
+/** A bottle as filled at tirage: the dose, the wine and the bottle. */
+export function filledBottle(dose_gL: unknown, ...rest: Parameters<typeof wineAndBottle>) {
+  return { dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")), ...wineAndBottle(...rest) };
 }
