@@ -3,7 +3,7 @@
  * that "npm start" and "npm test" work alone in a fresh clone.
  */
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, lstatSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { spawnSync } from "node:child_process";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
@@ -23,7 +23,10 @@ const wanted = createHash("sha256")
   .update(readFileSync(path.join(root, "package-lock.json")))
   .digest("hex");
 const installed = existsSync(stamp) ? readFileSync(stamp, "utf8") : "";
-if (installed !== wanted) {
+const isLink =
+  lstatSync(path.join(root, "node_modules"), { throwIfNoEntry: false })?.isSymbolicLink() ?? false;
+// an install through a link would empty whatever folder it points to
+if (installed !== wanted && !isLink) {
   console.log("Installing the pinned packages …");
   const done = spawnSync("npm", ["ci", "--no-audit", "--no-fund", "--loglevel=error"], {
     cwd: root,

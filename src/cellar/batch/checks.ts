@@ -23,8 +23,20 @@ export interface Check {
   readonly verdict: Verdict;
 }
 
+/** One check for the inputs of each section, in the order of the fields. */
+export const INPUT_CHECKS = [
+  "batchInputs",
+  "baseWineInputs",
+  "tirageInputs",
+  "leesInputs",
+  "disgorgingInputs",
+  "dosageInputs",
+  "materialsInputs",
+  "costsInputs",
+] as const;
+
 export const CHECK_KEYS = [
-  "inputs",
+  ...INPUT_CHECKS,
   "dryness",
   "baseAlcohol",
   "totalSo2",
@@ -46,6 +58,7 @@ export const CHECK_KEYS = [
   "bottleSize",
   "prices",
 ] as const;
+export type InputCheck = (typeof INPUT_CHECKS)[number];
 export type CheckKey = (typeof CHECK_KEYS)[number];
 
 type Beyond = Exclude<Verdict, "fine">;
@@ -72,8 +85,11 @@ export function checkBatch(
   const practice = practiceLimits;
   const so2Limit = law.totalSo2MgL?.value;
   return {
-    // inputs that were parsed are all there; in the sheet this row counts those that no longer are
-    inputs: atMost(0, 0, "stop"),
+    // inputs that were parsed are sound; in the sheet these rows count those that no longer are
+    ...(Object.fromEntries(INPUT_CHECKS.map((key) => [key, atMost(0, 0, "stop")])) as Record<
+      InputCheck,
+      Check
+    >),
     dryness: atMost(baseWine.sugar_gL, practice.drySugarGL.value, "look again"),
     baseAlcohol: {
       ...atMost(baseWine.alcohol_vol, practice.baseAlcoholHighVol.value, "look again"),

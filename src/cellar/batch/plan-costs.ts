@@ -23,8 +23,10 @@ export interface CostPlan {
   readonly lines: Readonly<Record<MaterialKey | OtherKey, MaterialLine>>;
   /** Materials, wine and labour that are needed and have no price. */
   readonly unpriced: number;
-  readonly wineUsedL: number;
+  readonly tirageWineL: number;
+  readonly finishingWineL: number;
   readonly baseWine: number;
+  readonly finishingWine: number;
   readonly tirageMaterials: number;
   readonly finishingMaterials: number;
   readonly tirageLabour: number;
@@ -93,8 +95,10 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
   const finishingLabour = labour(costs.finishing_hours);
   // all wine that goes in is paid for: tank and starter, both liqueurs, and what bottles are topped up with
   const topUpL = ((dosage.topUpMl ?? 0) * dosage.bottlesFinished) / ML_PER_LITRE;
-  const wineUsedL = tirage.wineHl * LITRES_PER_HL + tirage.liqueurWineL + dosage.wineL + topUpL;
-  const baseWineCost = wineUsedL * (costs.baseWine_perL ?? 0);
+  const tirageWineL = tirage.wineHl * LITRES_PER_HL + tirage.liqueurWineL;
+  const finishingWineL = dosage.wineL + topUpL;
+  const baseWineCost = tirageWineL * (costs.baseWine_perL ?? 0);
+  const finishingWine = finishingWineL * (costs.baseWine_perL ?? 0);
   const tirageMaterials = sumOf("tirage");
   const finishingMaterials = sumOf("finishing") + lines.other1.cost + lines.other2.cost;
   const litresABottle = batch.bottle_mL / ML_PER_LITRE;
@@ -103,9 +107,14 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
   const storage = tirage.bottles * costs.storage_perBottleMonth * allMonths;
   const moneyTiedUp =
     holdingCost(baseWineCost + tirageMaterials + tirageLabour, allMonths, costs.interest_pct) +
-    holdingCost(finishingMaterials + riddlingLabour + disgorgingLabour, lees.rest_months, costs.interest_pct);
+    holdingCost(
+      finishingWine + finishingMaterials + riddlingLabour + disgorgingLabour,
+      lees.rest_months,
+      costs.interest_pct,
+    );
   const total =
     baseWineCost +
+    finishingWine +
     tirageMaterials +
     finishingMaterials +
     tirageLabour +
@@ -126,8 +135,10 @@ export function planCosts(inputs: BatchInputs, tirage: TiragePlan, dosage: Dosag
       keys.filter((key) => needs[key] > 0 && orders[key].price === null).length +
       (costs.baseWine_perL === null ? 1 : 0) +
       (costs.labour_perHour === null && hours > 0 ? 1 : 0),
-    wineUsedL,
+    tirageWineL,
+    finishingWineL,
     baseWine: baseWineCost,
+    finishingWine,
     tirageMaterials,
     finishingMaterials,
     tirageLabour,

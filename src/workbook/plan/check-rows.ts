@@ -5,11 +5,11 @@
 import type { CheckKey } from "../../cellar/batch/checks";
 import type { CheckRow } from "./check-rules";
 import { finishChecks } from "./finish-checks";
-import { inputsCheck } from "./inputs-check";
+import { inputChecks } from "./inputs-check";
 import { tirageChecks } from "./tirage-checks";
 
 export const checkRows: Readonly<Record<CheckKey, CheckRow>> = {
-  inputs: inputsCheck,
+  ...inputChecks,
   ...tirageChecks,
   ...finishChecks,
 };

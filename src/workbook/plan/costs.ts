@@ -37,7 +37,10 @@ const RATES = [
   "breakage_pct",
 ] as const;
 
-type Part = Exclude<keyof CostPlan, "lines" | "unpriced" | "wineUsedL" | "total" | "perBottle" | "perCase">;
+type Part = Exclude<
+  keyof CostPlan,
+  "lines" | "unpriced" | "tirageWineL" | "finishingWineL" | "total" | "perBottle" | "perCase"
+>;
 
 const part = (key: Part) => cell(`plan_cost_${key}`);
 const ofPhase = (phase: "tirage" | "finishing") =>
@@ -48,7 +51,7 @@ const labour = (hours: string) => times(input(`costs.${hours}`), input("costs.la
 const allMonths = plus(input("lees.lees_months"), input("lees.rest_months"));
 
 const PARTS: readonly (readonly [Part, string, Expression])[] = [
-  ["baseWine", "Base wine", times(cell("plan_wineUsed_L"), input("costs.baseWine_perL"))],
+  ["baseWine", "Base wine", times(cell("plan_tirageWine_L"), input("costs.baseWine_perL"))],
   [
     "tirageMaterials",
     "Materials for the tirage",
@@ -61,6 +64,11 @@ const PARTS: readonly (readonly [Part, string, Expression])[] = [
     "finishingMaterials",
     "Materials for finishing, and others",
     builtin("SUM", range(costName(finishingKeys[0]!), costName(OTHER_KEYS.at(-1)!))),
+  ],
+  [
+    "finishingWine",
+    "Wine for dosage and topping up",
+    times(cell("plan_finishingWine_L"), input("costs.baseWine_perL")),
   ],
   ["finishingLabour", "Labour at labelling and packing", labour("finishing_hours")],
   ["storage", "Storage", times(cell("plan_bottles"), input("costs.storage_perBottleMonth"), allMonths)],
@@ -76,7 +84,12 @@ const PARTS: readonly (readonly [Part, string, Expression])[] = [
       ),
       mousse(
         "COST.HOLDING",
-        plus(part("finishingMaterials"), part("riddlingLabour"), part("disgorgingLabour")),
+        plus(
+          part("finishingWine"),
+          part("finishingMaterials"),
+          part("riddlingLabour"),
+          part("disgorgingLabour"),
+        ),
         input("lees.rest_months"),
         input("costs.interest_pct"),
       ),
@@ -131,21 +144,28 @@ export const costsSection: Section = (batch) => {
     ...heading("Costs"),
     ...RATES.map((key) => inputRow(`costs.${key}`, batch, rateUnit(key, batch))),
     resultRow({
-      name: "plan_wineUsed_L",
-      label: "Wine used in all",
+      name: "plan_tirageWine_L",
+      label: "Wine used at tirage",
       unit: "L",
       format: FORMATS.whole,
-      value: costs.wineUsedL,
+      value: costs.tirageWineL,
+      formula: plus(times(cell("plan_wineWithStarter_hL"), LITRES_PER_HL), cell("plan_liqueurWine_L")),
+      note: "tank, starter, tirage liqueur",
+    }),
+    resultRow({
+      name: "plan_finishingWine_L",
+      label: "Wine used at dosage",
+      unit: "L",
+      format: FORMATS.whole,
+      value: costs.finishingWineL,
       formula: plus(
-        times(cell("plan_wineWithStarter_hL"), LITRES_PER_HL),
-        cell("plan_liqueurWine_L"),
         cell("plan_dosageWine_L"),
         divided(
           times(builtin("IFERROR", cell("plan_topUp_mL"), 0), cell("plan_finished_bottles")),
           ML_PER_LITRE,
         ),
       ),
-      note: "tank, starter, liqueurs, topping up",
+      note: "dosage liqueur, topping up",
     }),
     { cells: [] },
     columnHeads("Part", ">Cost", "", ">A bottle", ">Share"),

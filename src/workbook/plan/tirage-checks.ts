@@ -115,7 +115,7 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceText(alcoholAfterVol.source),
   },
   yeast: {
-    what: "Yeast, or a starter, is",
+    what: "Yeast, or a starter (amount not judged), is",
     unit: "",
     value: iff(
       builtin(
@@ -148,8 +148,13 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     format: FORMATS.two,
     value: builtin("MAX", cell("plan_pressure_cellar_high_bar"), cell("plan_pressure_hottest_high_bar")),
     limit: blankAsText(input("tirage.glassRating_bar")),
-    verdict: unlessBlank("limit", atMost("stop")),
-    source: "the glass maker's own sheet; blank is never fine",
+    verdict: (value, limit) =>
+      iff(
+        operation(input("tirage.hottest_C"), "<", input("tirage.cellar_C")),
+        "stop",
+        unlessBlank("limit", atMost("stop"))(value, limit),
+      ),
+    source: "the glass maker's own sheet; blank is never fine; hottest at least the cellar",
   },
   pressureClass: {
     what: "Finished pressure at 20 °C, low end, at least",

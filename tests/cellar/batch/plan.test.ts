@@ -82,9 +82,11 @@ test("costs", () => {
   expect(cartons.need).toBe(2234);
   // caps, bidules, dosage sugar, corks, muselets, capsules, cartons
   expect(costs.unpriced).toBe(7);
-  // 10 000 L in the tank, 83.541 L for the liqueur, 10.5 mL · 13 400 = 140.7 L to top up, at 2 a litre
-  expectPrinted(costs.wineUsedL, "10224.24");
-  expectPrinted(costs.baseWine, "20448.48");
+  // 10 000 L in the tank; 83.541 L for the liqueur and 10.5 mL · 13 400 = 140.7 L to top up; at 2 a litre
+  expectPrinted(costs.tirageWineL, "10000.00");
+  expectPrinted(costs.finishingWineL, "224.24");
+  expectPrinted(costs.baseWine, "20000.00");
+  expectPrinted(costs.finishingWine, "448.48");
   expect([costs.tirageMaterials, costs.finishingMaterials]).toEqual([7250, 2836]);
   expect([costs.tirageLabour, costs.riddlingLabour, costs.disgorgingLabour, costs.finishingLabour]).toEqual([
     200, 400, 600, 800,
@@ -92,12 +94,12 @@ test("costs", () => {
   // 13 400·0.1; 13 536 bottles · 0.01 · 12 months
   expectPrinted(costs.duty, "1340.00");
   expectPrinted(costs.storage, "1624.32");
-  // a year at 21 % on 27 898.48, and 1.21^(1/4) − 1 = 0.0488088 on 2836 + 400 + 600
-  expectPrinted(costs.moneyTiedUp, "6045.91");
-  // 20 448.48 + 7250 + 2836 + 2000 + 1340 + 1624.32 + 6045.91
-  expectPrinted(costs.total, "41544.71");
-  expectPrinted(costs.perBottle, "3.1004");
-  expectPrinted(costs.perCase, "18.602");
+  // a year at 21 % on 27 450, and 1.21^(1/4) − 1 = 0.0488088 on 448.48 + 2836 + 400 + 600
+  expectPrinted(costs.moneyTiedUp, "5973.62");
+  // 20 448.48 + 7250 + 2836 + 2000 + 1340 + 1624.32 + 5973.62
+  expectPrinted(costs.total, "41472.42");
+  expectPrinted(costs.perBottle, "3.0950");
+  expectPrinted(costs.perCase, "18.570");
 });
 
 test("by liqueur, with a starter", () => {

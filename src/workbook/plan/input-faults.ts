@@ -1,0 +1,110 @@
+/**
+ * How many inputs of a section no longer hold what their field allows: cleared, a text, out of range, an unknown word.
+ * Rules on cells stop typing, but not pasting, and a blank would count as 0.
+ */
+import { placedFields, type PlacedField } from "../../cellar/batch/field-kinds";
+import { fields } from "../../cellar/batch/fields";
+import { OTHER_KEYS, materialKeys } from "../../cellar/batch/materials";
+import { domains, type Domain } from "../../cellar/domains";
+import {
+  builtin,
+  cell,
+  choose,
+  iff,
+  isBlank,
+  isNumber,
+  minus,
+  mousse,
+  plus,
+  range,
+  type Expression,
+} from "../formula";
+import { input, placed } from "./rows";
+
+type Section = keyof typeof fields;
+
+/** How many cells hold a number of the domain; COUNTIFS passes over blanks and texts. */
+function inDomain(cells: Expression, { min, max, aboveMin, belowMax }: Domain): Expression {
+  return builtin(
+    "COUNTIFS",
+    cells,
+    `${aboveMin ? ">" : ">="}${min}`,
+    cells,
+    `${belowMax ? "<" : "<="}${max}`,
+  );
+}
+
+/** 1 for a number with a fraction where only whole ones will do. */
+const fraction = (value: Expression) =>
+  iff(isNumber(value), iff(minus(value, builtin("INT", value)), 1, 0), 0);
+
+function faults({ dotted, name, field }: PlacedField): readonly Expression[] {
+  const value = cell(name);
+  switch (field.kind) {
+    case "text":
+      return [];
+    case "choice":
+      // too many words to list in a formula, and the function knows them
+      if (dotted === "batch.designation") {
+        return [iff(isNumber(mousse("AGEING.MINIMUM", value)), 0, 1)];
+      }
+      return [minus(1, plus(0, ...field.options.map((option) => builtin("COUNTIF", value, option))))];
+    case "date":
+      return [minus(1, inDomain(value, domains.dateSerial))];
+    case "number":
+      return [minus(1, inDomain(value, field.domain)), ...(field.domain.whole ? [fraction(value)] : [])];
+    case "optional":
+      return [minus(builtin("COUNTA", value), inDomain(value, field.domain))];
+  }
+}
+
+const firstItem = materialKeys[0]!;
+const lastItem = OTHER_KEYS[OTHER_KEYS.length - 1]!;
+const ITEMS = materialKeys.length + OTHER_KEYS.length;
+
+/** The materials by their columns, which share a domain each. */
+function materialFaults(): Expression {
+  const column = (which: string) =>
+    range(`materials_${firstItem}_${which}`, `materials_${lastItem}_${which}`);
+  const domainOf = (which: string) =>
+    (placed(`materials.${firstItem}.${which}`).field as { domain: Domain }).domain;
+  const price = column("price");
+  return plus(
+    minus(
+      2 * ITEMS,
+      plus(inDomain(column("spare_pct"), domainOf("spare_pct")), inDomain(column("pack"), domainOf("pack"))),
+    ),
+    minus(builtin("COUNTA", price), inDomain(price, domainOf("price"))),
+    ...OTHER_KEYS.map((key) => minus(1, inDomain(input(`materials.${key}.need`), domains.quantity))),
+  );
+}
+
+export function sectionFaults(section: Section): Expression {
+  if (section === "materials") return materialFaults();
+  const found = placedFields({ [section]: fields[section] }).flatMap(faults);
+  return plus(found[0]!, ...found.slice(1), ...(demands[section] ?? []));
+}
+
+const isMissing = (dotted: string) => iff(isBlank(input(dotted)), 1, 0);
+
+/** What a choice of the section asks for besides. */
+const demands: Partial<Record<Section, readonly Expression[]>> = {
+  tirage: [
+    choose(input("tirage.goal"), [
+      ["pressure", plus(isMissing("tirage.pressure_bar"), isMissing("tirage.pressureAt_C"))],
+      ["dose", isMissing("tirage.dose_gL")],
+    ]),
+    choose(input("tirage.sugarForm"), [
+      ["dry sugar", 0],
+      ["liqueur", isMissing("tirage.liqueur_gL")],
+    ]),
+    iff(isBlank(input("tirage.starter_Mcells_mL")), 0, isMissing("tirage.starterTarget_Mcells_mL")),
+  ],
+  dosage: [
+    iff(
+      builtin("EXACT", input("dosage.kind"), "none"),
+      0,
+      plus(isMissing("dosage.target_gL"), isMissing("dosage.strength_gL"), isMissing("dosage.liqueur_vol")),
+    ),
+  ],
+};
