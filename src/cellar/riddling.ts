@@ -42,7 +42,7 @@ export function riddlingSchedule(startDate: number, days: number, turnsPerDay: n
     const eighths = direction * (index === 0 ? EIGHTHS_FIRST : EIGHTHS_AFTER);
     mark += eighths;
     return {
-      date: startDate + Math.floor(index / turnsPerDay),
+      date: Math.floor(startDate) + Math.floor(index / turnsPerDay),
       number: index + 1,
       eighths,
       mark,

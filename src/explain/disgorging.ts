@@ -11,7 +11,7 @@ export const disgorging = {
   "DISGORGING.FREEZING": explainer("alcohol_vol sugar_gL", (on) => {
     const alcohol = on.number("alcohol_vol", domains.alcoholVol, "[A] Alcohol of the wine");
     const sugar = invertGL(
-      on.optional("sugar_gL", domains.wineSugarGL, "[S] Glucose + fructose in the wine", 0, "g/L"),
+      on.optional("sugar_gL", domains.strengthGL, "[S] Glucose + fructose in the wine", 0, "g/L"),
     );
     const result = freezingPointC(alcohol, sugar);
     const { ethanolMol, sugarMol, waterKg } = litreOfWine(alcohol, sugar);

@@ -30,7 +30,7 @@ export function ageingMinimum(designation: string, clock?: string): number {
 /**
  * Earliest date that a designation allows, by the last-day rule: same day of the last month, or its last day.
  * @customfunction AGEING.EARLIEST
- * @param tirage_date Tirage date, a spreadsheet date (1 March 1900 to 31 December 9999).
+ * @param tirage_date Tirage date, a spreadsheet date (1 March 1900 to 31 December 9999); a time of day is dropped.
  * @param designation The designation, as "Crémant" or "Cava Reserva".
  * @param [clock] "lees" (tirage to disgorging) or "total" (tirage to release); blank = "lees".
  * @returns a spreadsheet date

@@ -9,7 +9,7 @@ import { answer, domains, given, optional } from "./arguments";
  * Estimated freezing point of the wine, °C; the neck bath must be well below it.
  * @customfunction DISGORGING.FREEZING
  * @param alcohol_vol Alcohol of the wine, % vol (0 to 20).
- * @param [sugar_gL] Glucose + fructose in the wine, g/L (0 to 300); blank = 0.
+ * @param [sugar_gL] Glucose + fructose in the wine, g/L (0 to 1000); blank = 0.
  * @returns °C, an estimate for 8 to 15 % vol
  * @equation −1.86 × mol of ethanol and sugar per kg of water
  * @source derived, colligative; close to the trade's half of the alcohol degree below zero (common practice, no source)
@@ -20,7 +20,7 @@ export function disgorgingFreezing(alcohol_vol: number, sugar_gL?: number): numb
   return answer(() =>
     freezingPointC(
       given(domains.alcoholVol, alcohol_vol, "alcohol_vol"),
-      invertGL(optional(domains.wineSugarGL, sugar_gL, "sugar_gL", 0)),
+      invertGL(optional(domains.strengthGL, sugar_gL, "sugar_gL", 0)),
     ),
   );
 }

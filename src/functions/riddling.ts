@@ -8,7 +8,7 @@ import { answer, domains, given, optional } from "./arguments";
 /**
  * Riddling by hand, a row for each turn: date, turn, eighths of a turn, where the mark stands, angle of the rack.
  * @customfunction RIDDLING.SCHEDULE
- * @param start_date Day of the first turn, a spreadsheet date (1 March 1900 to 31 December 9999).
+ * @param start_date Day of the first turn, a spreadsheet date (1 March 1900 to 31 December 9999); a time of day is dropped.
  * @param [days] Days of riddling (a whole number, 4 to 60); blank = 14.
  * @param [turns_per_day] Turns a day (a whole number, 1 to 4); blank = 1.
  * @returns rows of five cells: date; turn number; eighths of a turn, clockwise positive; mark in eighths from six o'clock; rack angle °

@@ -18,7 +18,7 @@ function permitted(sugar_gL: unknown, sugarAdded: unknown, rules: unknown, langu
  * The driest sweetness term that a sugar content permits.
  * @customfunction SWEETNESS.TERM
  * @param sugar_gL Sugar as analysed, g/L of glucose + fructose (0 to 1000).
- * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. Give it outright: some programs make a blank cell FALSE.
+ * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. 0 counts as blank. Give it outright: some programs make a blank cell FALSE.
  * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
  * @param [language] Language of the term: en, fr, de, es, it or pt; blank = "en".
  * @returns the term
@@ -40,7 +40,7 @@ export function sweetnessTerm(
  * Every sweetness term that a sugar content permits, driest first, in a row. Only one may be used.
  * @customfunction SWEETNESS.TERMS
  * @param sugar_gL Sugar as analysed, g/L of glucose + fructose (0 to 1000).
- * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. Give it outright: some programs make a blank cell FALSE.
+ * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. 0 counts as blank. Give it outright: some programs make a blank cell FALSE.
  * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
  * @param [language] Language of the terms: en, fr, de, es, it or pt; blank = "en".
  * @returns one cell a term
@@ -62,7 +62,7 @@ export function sweetnessTerms(
  * @customfunction SWEETNESS.CHECK
  * @param term The term, in any language of the data.
  * @param sugar_gL Sugar as analysed, g/L of glucose + fructose (0 to 1000).
- * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. Give it outright: some programs make a blank cell FALSE.
+ * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. 0 counts as blank. Give it outright: some programs make a blank cell FALSE.
  * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
  * @returns the verdict in words
  * @equation the band's bounds, then the bounds widened by the tolerance
@@ -81,7 +81,7 @@ export function sweetnessCheck(term: string, sugar_gL: number, sugarAdded?: bool
 }
 
 /**
- * How far a sugar content lies from the nearer bound of a term, g/L; negative outside.
+ * How far a sugar content lies from the nearer bound of a term, g/L; zero at a bound, negative outside.
  * @customfunction SWEETNESS.MARGIN
  * @param term The term, in any language of the data.
  * @param sugar_gL Sugar as analysed, g/L of glucose + fructose (0 to 1000).

@@ -1,5 +1,6 @@
 /**
- * Worked values agreed for the functions, to the last digit as printed.
+ * Worked values that were agreed by hand before the functions were written, to the last digit as printed. No published
+ * source; they come from the equations and constants that the other files here hold against theirs.
  */
 import { serialFromDate } from "../../src/cellar/ageing";
 import { sucroseDensity } from "../../src/cellar/sugar";
