@@ -43,12 +43,56 @@ export type Validation = {
   readonly title: string;
   readonly message: string;
   readonly allowBlank: boolean;
-} & (
-  | { readonly kind: "list"; readonly options: readonly string[] }
-  | { readonly kind: "decimal" | "whole"; readonly min: number; readonly max: number }
-  | { readonly kind: "date"; readonly min: number; readonly max: number }
-  | { readonly kind: "textLength"; readonly max: number }
-);
+} &
+  /** `from`: cells that hold the options, for a list too long to stand in the rule itself. */
+  (
+    | { readonly kind: "list"; readonly options: readonly string[]; readonly from?: Area }
+    | { readonly kind: "decimal" | "whole"; readonly min: number; readonly max: number }
+    | { readonly kind: "date"; readonly min: number; readonly max: number }
+    | { readonly kind: "textLength"; readonly max: number }
+  );
+
+/** A block of cells, in the same sheet where none is named. */
+export interface Area {
+  readonly sheet?: string;
+  readonly row: number;
+  readonly column: number;
+  readonly lastRow: number;
+  readonly lastColumn: number;
+}
+
+/** One line or one set of bars; its values are a single column or row of cells. */
+export interface ChartSeries {
+  readonly title: string;
+  readonly values: Area;
+  /** "gap": takes room but is not drawn; what a bar begins after. Shades and dashes tell series apart without colour. */
+  readonly look: "solid" | "dashed" | "dotted" | "dark" | "light" | "gap";
+}
+
+export interface ChartAxis {
+  readonly title: string;
+  readonly format?: string;
+  readonly min?: number;
+  readonly max?: number;
+}
+
+/**
+ * Drawn from cells, so that it follows them. "lines": x against y, both numbers. "bars": lying, one for each
+ * category, the first on top; "stackedBars": the series end to end.
+ */
+export interface ChartData {
+  readonly kind: "lines" | "bars" | "stackedBars";
+  readonly title: string;
+  /** What it shows, in a sentence, for those who cannot see it. */
+  readonly description: string;
+  /** Numbers along the horizontal axis of lines, words beside bars: a single column or row. */
+  readonly categories: Area;
+  readonly series: readonly ChartSeries[];
+  readonly horizontal: ChartAxis;
+  readonly vertical: ChartAxis;
+  /** The cells it lies over. */
+  readonly place: Area;
+}
 
 export interface DefinedName {
   readonly name: string;
@@ -77,10 +121,14 @@ export interface SheetData {
   /** Names that hold within this sheet. */
   readonly names: readonly DefinedName[];
   readonly validations: readonly Validation[];
+  readonly charts: readonly ChartData[];
   /** Whether the program draws lines between all cells. */
   readonly gridlines: boolean;
   /** Printed one page wide and at most so many pages tall; 0 is as many as it takes. */
   readonly pagesTall: number;
+  readonly landscape: boolean;
+  /** Goes before all other sheets; otherwise after them. */
+  readonly first?: boolean;
 }
 
 export interface WorkbookData {
@@ -105,3 +153,11 @@ export const cellAddress = (row: number, column: number) => `${columnLetters(col
 
 /** A sheet's name as it stands in a formula. */
 export const quotedSheet = (name: string) => `'${name.replaceAll("'", "''")}'`;
+
+/** "'Plan · Brut'!$B$2:$B$9", as it stands in a rule or a chart. */
+export function areaAddress({ sheet, row, column, lastRow, lastColumn }: Area, own: string): string {
+  const corner = (r: number, c: number) => `$${columnLetters(c)}$${r + 1}`;
+  const first = corner(row, column);
+  const range = row === lastRow && column === lastColumn ? first : `${first}:${corner(lastRow, lastColumn)}`;
+  return `${quotedSheet(sheet ?? own)}!${range}`;
+}

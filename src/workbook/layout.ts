@@ -3,8 +3,11 @@
  */
 import {
   cellAddress,
+  type Area,
   type CellStyle,
   type CellValue,
+  type ChartData,
+  type ChartSeries,
   type DefinedName,
   type PlacedCell,
   type SheetData,
@@ -38,30 +41,66 @@ export interface Row {
 const POINTS_PER_LINE = 13.5;
 const LINE_PADDING = 2;
 
-export type Page = Pick<SheetData, "frozenRows" | "pagesTall">;
+export type Page = Pick<SheetData, "frozenRows" | "pagesTall" | "landscape" | "first">;
 
-export function layOut(
-  name: string,
-  rows: readonly Row[],
-  columnWidths: readonly number[],
-  { frozenRows, pagesTall }: Page,
-  write: Dialect,
-): SheetData {
-  const addresses = new Map<string, string>();
+/** A chart asks for its cells by their names, as formulas do. */
+export interface ChartSpec extends Omit<ChartData, "categories" | "series"> {
+  readonly categories: NamedArea;
+  readonly series: readonly (Omit<ChartSeries, "values"> & { readonly values: NamedArea })[];
+}
+export interface NamedArea {
+  readonly first: string;
+  readonly last: string;
+}
+
+export interface Layout {
+  readonly name: string;
+  readonly rows: readonly Row[];
+  readonly columnWidths: readonly number[];
+  readonly page: Page;
+  readonly write: Dialect;
+  readonly charts?: readonly ChartSpec[];
+  /** Where a cell is that is not on this sheet. */
+  readonly elsewhere?: (name: string) => string | undefined;
+  /** Cells of another sheet that hold the options of a field. */
+  readonly listOf?: (field: Field) => Area | undefined;
+}
+
+export function layOut({
+  name,
+  rows,
+  columnWidths,
+  page,
+  write,
+  charts = [],
+  elsewhere = () => undefined,
+  listOf = () => undefined,
+}: Layout): SheetData {
+  const places = new Map<string, { readonly row: number; readonly column: number }>();
   const names: DefinedName[] = [];
   rows.forEach(({ cells }, row) =>
     cells.forEach((spec, column) => {
       const asked = spec?.name ?? spec?.key;
       if (asked === undefined) return;
-      if (addresses.has(asked)) throw new Error(`two cells are named ${asked}`);
-      addresses.set(asked, cellAddress(row, column));
+      if (places.has(asked)) throw new Error(`two cells are named ${asked}`);
+      places.set(asked, { row, column });
       if (spec?.name !== undefined) names.push({ name: spec.name, row, column });
     }),
   );
+  const placeOf = (wanted: string) => {
+    const place = places.get(wanted);
+    if (place === undefined) throw new Error(`no cell is named ${wanted}`);
+    return place;
+  };
   const locate = (wanted: string) => {
-    const address = addresses.get(wanted);
-    if (address === undefined) throw new Error(`no cell is named ${wanted}`);
-    return address;
+    const far = places.has(wanted) ? undefined : elsewhere(wanted);
+    if (far !== undefined) return far;
+    const { row, column } = placeOf(wanted);
+    return cellAddress(row, column);
+  };
+  const areaOf = ({ first, last }: NamedArea): Area => {
+    const [start, end] = [placeOf(first), placeOf(last)];
+    return { row: start.row, column: start.column, lastRow: end.row, lastColumn: end.column };
   };
 
   const cells: PlacedCell[] = [];
@@ -78,7 +117,7 @@ export function layOut(
         ...(formula && { formula: write(formula, locate) }),
         ...(format !== undefined && { format }),
       });
-      if (field) validations.push({ row, column, ...validationOf(field) });
+      if (field) validations.push({ row, column, ...validationOf(field, listOf(field)) });
     }),
   );
   return {
@@ -93,10 +132,14 @@ export function layOut(
     merges: rows.flatMap(({ merge }, row) =>
       merge ? [{ row, column: merge[0], lastColumn: merge[1] }] : [],
     ),
-    frozenRows,
     names,
     validations,
+    charts: charts.map(({ categories, series, ...chart }) => ({
+      ...chart,
+      categories: areaOf(categories),
+      series: series.map(({ values, ...each }) => ({ ...each, values: areaOf(values) })),
+    })),
     gridlines: false,
-    pagesTall,
+    ...page,
   };
 }

@@ -3,7 +3,7 @@
  */
 import { allowedText, type Field } from "../cellar/batch/field-kinds";
 import { domains } from "../cellar/domains";
-import type { Validation } from "./data";
+import type { Area, Validation } from "./data";
 import { RULE_TEXT, cut } from "./rule-text";
 
 /** Rules know no "more than", so an excluded bound is moved in by less than anyone types. */
@@ -15,7 +15,7 @@ type Rule = Validation extends infer Each
     : never
   : never;
 
-export function validationOf(field: Field): Rule {
+export function validationOf(field: Field, from?: Area): Rule {
   const common = {
     title: cut(field.label, RULE_TEXT.title),
     message: cut(messageOf(field), RULE_TEXT.refusal),
@@ -23,7 +23,7 @@ export function validationOf(field: Field): Rule {
   };
   switch (field.kind) {
     case "choice":
-      return { ...common, kind: "list", options: field.options };
+      return { ...common, kind: "list", options: field.options, ...(from && { from }) };
     case "text":
       return { ...common, kind: "textLength", max: field.maxLength };
     case "date":

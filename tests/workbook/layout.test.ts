@@ -30,7 +30,9 @@ describe("names of new sheets", () => {
 
 describe("rows laid out", () => {
   const value = (name: string, number: number) => ({ value: number, style: "input", name }) as const;
-  const page = { frozenRows: 1, pagesTall: 2 };
+  const page = { frozenRows: 1, pagesTall: 2, landscape: false };
+  const laidOut = (rows: readonly Row[], columnWidths: readonly number[] = []) =>
+    layOut({ name: "S", rows, columnWidths, page, write: addinFormula });
 
   test("formulas find cells by name, also those further down", () => {
     const rows: Row[] = [
@@ -38,7 +40,7 @@ describe("rows laid out", () => {
       { cells: [undefined, value("one", 1)] },
       { cells: [{ value: 2, style: "result", key: "two" }] },
     ];
-    const sheet = layOut("S", rows, [10], page, addinFormula);
+    const sheet = laidOut(rows, [10]);
     expect(sheet.cells[0]!.formula).toBe("B2+A3");
     expect(sheet.names).toEqual([
       { name: "sum", row: 0, column: 0 },
@@ -47,10 +49,8 @@ describe("rows laid out", () => {
   });
 
   test("a name given twice, or asked for and not there, is an error of ours", () => {
-    expect(() =>
-      layOut("S", [{ cells: [value("one", 1), value("one", 2)] }], [], page, addinFormula),
-    ).toThrow(/two cells are named one/);
+    expect(() => laidOut([{ cells: [value("one", 1), value("one", 2)] }])).toThrow(/two cells are named one/);
     const asking: Row = { cells: [{ value: 0, formula: cell("none"), style: "result" }] };
-    expect(() => layOut("S", [asking], [], page, addinFormula)).toThrow(/no cell is named none/);
+    expect(() => laidOut([asking])).toThrow(/no cell is named none/);
   });
 });

@@ -78,6 +78,8 @@ function sheetFromGrid(
     frozenRows: Math.max(0, sheet.freeze?.ySplit ?? 0),
     names: names.flatMap(definedName),
     validations: rules.flatMap(ruleFromGrid),
+    charts: [],
+    landscape: false,
     gridlines: sheet.showGridlines !== 0,
     pagesTall: (sheet.custom as SheetMark | undefined)?.pagesTall ?? 0,
   };

@@ -32,7 +32,7 @@ const SECTIONS: readonly Section[] = [
 ];
 
 /** The title stays in sight; a batch prints on two pages. */
-const PAGE = { frozenRows: 1, pagesTall: 2 };
+const PAGE = { frozenRows: 1, pagesTall: 2, landscape: false };
 
 /** One batch's plan; its name avoids the sheets there are. */
 export function planSheet(
@@ -42,5 +42,11 @@ export function planSheet(
   dialect: Dialect = addinFormula,
 ): SheetData {
   const rows = SECTIONS.flatMap((section) => section({ inputs, plan }));
-  return layOut(freeSheetName("Plan", inputs.batch.name, takenNames), rows, COLUMN_WIDTHS, PAGE, dialect);
+  return layOut({
+    name: freeSheetName("Plan", inputs.batch.name, takenNames),
+    rows,
+    columnWidths: COLUMN_WIDTHS,
+    page: PAGE,
+    write: dialect,
+  });
 }
