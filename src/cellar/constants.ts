@@ -64,6 +64,9 @@ export const USUAL = {
   reservePct: 5,
   riddlingDays: 14,
   turnsPerDay: 1,
+  /** From the last turn to disgorging, days. */
+  riddledWaitDays: 7,
+  moneyDecimals: 2,
   /** The curve of pressure against temperature, °C. */
   curve: { fromC: 0, toC: 30, stepC: 5 },
 } as const;

@@ -6,6 +6,16 @@ import { wholeUp } from "./whole";
 
 export const MONTHS_PER_YEAR = 12;
 
+/** Significant decimal digits that a number holds; beyond them stand remainders of binary arithmetic. */
+const HELD_DIGITS = 15;
+
+/** An amount rounded to so many decimals, half away from zero, as a spreadsheet's ROUND does. */
+export function roundedMoney(amount: number, decimals: number): number {
+  const shift = 10 ** decimals;
+  const shifted = Number((Math.abs(amount) * shift).toPrecision(HELD_DIGITS));
+  return (Math.sign(amount) * Math.round(shifted)) / shift;
+}
+
 /** Whole packs to order for a need and a reserve. */
 export function packsToOrder(needed: number, packSize: number, reservePct: number): number {
   const packs = wholeUp((needed * (1 + reservePct / 100)) / packSize);

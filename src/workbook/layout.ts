@@ -44,7 +44,11 @@ const LINE_PADDING = 2;
 export type Page = Pick<SheetData, "frozenRows" | "pagesTall" | "landscape" | "first">;
 
 /** A chart asks for its cells by their names, as formulas do. */
-export interface ChartSpec extends Omit<ChartData, "categories" | "series"> {
+export interface ChartSpec extends Omit<ChartData, "categories" | "series" | "place"> {
+  /** The row of this cell is the first that it lies over. */
+  readonly at: string;
+  readonly rows: number;
+  readonly columns: readonly [first: number, last: number];
   readonly categories: NamedArea;
   readonly series: readonly (Omit<ChartSeries, "values"> & { readonly values: NamedArea })[];
 }
@@ -134,8 +138,14 @@ export function layOut({
     ),
     names,
     validations,
-    charts: charts.map(({ categories, series, ...chart }) => ({
+    charts: charts.map(({ categories, series, at, rows: tall, columns, ...chart }) => ({
       ...chart,
+      place: {
+        row: placeOf(at).row,
+        column: columns[0],
+        lastRow: placeOf(at).row + tall - 1,
+        lastColumn: columns[1],
+      },
       categories: areaOf(categories),
       series: series.map(({ values, ...each }) => ({ ...each, values: areaOf(values) })),
     })),

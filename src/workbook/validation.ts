@@ -19,7 +19,10 @@ export function validationOf(field: Field, from?: Area): Rule {
   const common = {
     title: cut(field.label, RULE_TEXT.title),
     message: cut(messageOf(field), RULE_TEXT.refusal),
-    allowBlank: field.kind === "optional" || field.kind === "text",
+    allowBlank:
+      field.kind === "optional" ||
+      field.kind === "text" ||
+      (field.kind === "date" && field.blank !== undefined),
   };
   switch (field.kind) {
     case "choice":

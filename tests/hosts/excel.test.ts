@@ -65,6 +65,8 @@ function planLike(name: string, rows: number): SheetData {
     frozenRows: 2,
     names: [],
     validations: [],
+    charts: [],
+    landscape: false,
     gridlines: false,
     pagesTall: 2,
   };

@@ -19,6 +19,8 @@ const emptySheet: SheetData = {
   frozenRows: 0,
   names: [],
   validations: [],
+  charts: [],
+  landscape: false,
   gridlines: false,
   pagesTall: 2,
 };
@@ -74,6 +76,8 @@ const brut: SheetData = {
     { ...prompt, row: 6, column: 1, kind: "textLength", max: 40, allowBlank: true },
     { ...prompt, row: 7, column: 1, kind: "whole", min: 1, max: 9 },
   ],
+  charts: [],
+  landscape: false,
   gridlines: false,
   pagesTall: 2,
 };

@@ -4,9 +4,11 @@
 import type { Designation } from "../rules/designations";
 import { legalLimits, practiceLimits } from "../rules/limits";
 import { classLow, lowestSparkling, pressureRules } from "../rules/pressure-classes";
+import { READING_KEYS, type ReadingKey } from "./cellar-book";
 import type { BatchInputs } from "./fields";
 import type { CostPlan } from "./plan-costs";
 import { NO_TERM, type DosagePlan } from "./plan-dosage";
+import { READING_STATES, type ReadingPlan, type ReadingState, type RiddlingPlan } from "./plan-lees";
 import type { TiragePlan } from "./plan-tirage";
 
 export type Verdict = "fine" | "look again" | "stop";
@@ -29,10 +31,13 @@ export const INPUT_CHECKS = [
   "baseWineInputs",
   "tirageInputs",
   "leesInputs",
+  "readingsInputs",
+  "riddlingInputs",
   "disgorgingInputs",
   "dosageInputs",
   "materialsInputs",
   "costsInputs",
+  "actualInputs",
 ] as const;
 
 export const CHECK_KEYS = [
@@ -48,6 +53,8 @@ export const CHECK_KEYS = [
   "pressureClass",
   "leesMonths",
   "totalMonths",
+  "riddlingStart",
+  "readingsState",
   "neckBath",
   "room",
   "stock",
@@ -73,12 +80,18 @@ const atLeast = (value: number, limit: number, beyond: Beyond): Check => ({
   verdict: value >= limit ? "fine" : beyond,
 });
 
+interface Reckoned {
+  readonly tirage: TiragePlan;
+  readonly readings: Readonly<Record<ReadingKey, ReadingPlan>>;
+  readonly riddling: RiddlingPlan;
+  readonly dosage: DosagePlan;
+  readonly costs: CostPlan;
+}
+
 export function checkBatch(
   inputs: BatchInputs,
   designation: Designation,
-  tirage: TiragePlan,
-  dosage: DosagePlan,
-  costs: CostPlan,
+  { tirage, readings, riddling, dosage, costs }: Reckoned,
 ): Record<CheckKey, Check> {
   const { batch, baseWine, lees } = inputs;
   const law = legalLimits[batch.rules];
@@ -107,6 +120,8 @@ export function checkBatch(
     pressureClass: classCheck(dosage, batch),
     leesMonths: atLeast(lees.lees_months, designation.leesMonths, "stop"),
     totalMonths: atLeast(lees.lees_months + lees.rest_months, designation.totalMonths, "stop"),
+    riddlingStart: atLeast(riddling.daysFromTirage, 1, "stop"),
+    readingsState: readingsCheck(readings),
     neckBath: atMost(
       inputs.disgorging.neckBath_C,
       practice.neckBathC.value,
@@ -137,6 +152,19 @@ function yeastCheck({ yeast_gHL, starter_Mcells_mL }: BatchInputs["tirage"]): Ch
   return isGiven
     ? { value: YEAST_WORDS.given, limit: NO_LIMIT, verdict: "fine" }
     : { value: YEAST_WORDS.missing, limit: NO_LIMIT, verdict: "look again" };
+}
+
+/** What stands for a state where no gauge has been read yet. */
+export const NOT_READ = "none yet";
+
+/** The latest reading counts, but one that was too high is never passed over. */
+function readingsCheck(readings: Readonly<Record<ReadingKey, ReadingPlan>>): Check {
+  const states = READING_KEYS.map((key) => readings[key].state);
+  const { tooHigh, stuck, check } = READING_STATES;
+  const latest = states.includes(tooHigh) ? tooHigh : states.filter((state) => state !== "").at(-1);
+  const verdict = (state: ReadingState | undefined): Verdict =>
+    state === tooHigh ? "stop" : state === stuck || state === check ? "look again" : "fine";
+  return { value: latest ?? NOT_READ, limit: NO_LIMIT, verdict: verdict(latest) };
 }
 
 function modelRangeCheck({ cellar_C, hottest_C }: BatchInputs["tirage"]): Check {

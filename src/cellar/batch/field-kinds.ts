@@ -31,9 +31,10 @@ export interface ChoiceField<Option extends string = string> extends Common {
   readonly options: readonly Option[];
   readonly blank: Option;
 }
-/** A calendar day, ISO text in files and in the form, a serial in the sheet. */
+/** A calendar day, ISO text in files and in the form, a serial in the sheet; "" where it may stay blank. */
 export interface DateField extends Common {
   readonly kind: "date";
+  readonly blank?: "";
 }
 export type Field = NumberField | OptionalField | TextField | ChoiceField | DateField;
 
@@ -83,8 +84,8 @@ export function choice<Option extends string>(
 ): ChoiceField<Option> {
   return { kind: "choice", label, options, blank, note };
 }
-export function date(label: string): DateField {
-  return { kind: "date", label, note: "" };
+export function date(label: string, blank: { blank?: "" } = {}): DateField {
+  return { kind: "date", label, note: "", ...blank };
 }
 
 export function isField(node: Field | FieldTree): node is Field {
@@ -103,7 +104,7 @@ export function allowedText(field: Field): string {
     case "text":
       return `text of at most ${field.maxLength} characters`;
     case "date":
-      return "a date like 2026-04-14";
+      return field.blank === undefined ? "a date like 2026-04-14" : "a date like 2026-04-14, or blank";
   }
 }
 

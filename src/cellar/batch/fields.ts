@@ -8,6 +8,8 @@ import { ruleSetsOf } from "../rules/source";
 import { LANGUAGES, sweetnessRules } from "../rules/sweetness-bands";
 import { materialFields } from "./materials";
 import { DEFAULT_BOTTLE_ML, DEFAULT_HEADSPACE_PCT, DEFAULT_YIELD, USUAL } from "../constants";
+import { RACK_PLACES } from "../riddling";
+import { actualFields, readingFields } from "./cellar-book";
 import { choice, date, number, optional, text, type Values } from "./field-kinds";
 
 /** A saturated sucrose solution holds some 890 g/L at 20 °C (memory), so no liqueur is stronger. */
@@ -94,6 +96,22 @@ export const fields = {
     lees_months: number("On the lees", domains.wholeMonths, { note: "tirage to disgorging" }),
     rest_months: number("Rest after disgorging", domains.wholeMonths, { blank: 3 }),
   },
+  readings: readingFields,
+  riddling: {
+    places: number("Places in a rack or cage", domains.places, {
+      blank: RACK_PLACES,
+      note: "rack 120, cage 504 (published practice)",
+    }),
+    days: number("Days of riddling", domains.riddlingDays, { blank: USUAL.riddlingDays }),
+    turnsPerDay: number("Turns a day", domains.turnsPerDay, { blank: USUAL.turnsPerDay }),
+    bottlesPerHour: optional("Bottles that one person turns in an hour", domains.bottlesPerHour, {
+      note: "blank: hours are not worked out",
+    }),
+    wait_days: number("From the last turn to disgorging", domains.waitDays, {
+      blank: USUAL.riddledWaitDays,
+      note: "common practice, no source",
+    }),
+  },
   disgorging: {
     filled_mL: optional("Filled at tirage", domains.partOfBottleMl, { note: "blank: the bottle size" }),
     lost_mL: number("Wine lost at disgorging", domains.partOfBottleMl),
@@ -138,7 +156,9 @@ export const fields = {
     baseWine_perL: optional("Base wine", domains.money, { unit: "a litre" }),
     labour_perHour: optional("Labour", domains.money, { unit: "an hour" }),
     tirage_hours: number("Hours at tirage", domains.hours, { blank: 0 }),
-    riddling_hours: number("Hours at riddling", domains.hours, { blank: 0 }),
+    riddling_hours: optional("Hours at riddling", domains.hours, {
+      note: "blank: as worked out under Riddling",
+    }),
     disgorging_hours: number("Hours at disgorging and dosage", domains.hours, { blank: 0 }),
     finishing_hours: number("Hours at labelling and packing", domains.hours, { blank: 0 }),
     duty_perBottle: number("Duty by bottle", domains.money, { blank: 0, unit: "a bottle" }),
@@ -146,7 +166,16 @@ export const fields = {
     storage_perBottleMonth: number("Storage", domains.money, { blank: 0, unit: "a bottle and month" }),
     interest_pct: number("Money tied up", domains.percent, { blank: 0, unit: "% a year" }),
     breakage_pct: number("Breakage", share("breakage"), { blank: 1, note: "of the bottles filled" }),
+    heldBack_bottles: number("Stock held back, not for sale", domains.bottles, {
+      blank: 0,
+      note: "library, samples; those sold pay for them",
+    }),
+    decimals: number("Amounts are rounded to", domains.decimals, {
+      blank: USUAL.moneyDecimals,
+      note: "each amount by itself, then added",
+    }),
   },
+  actual: actualFields,
 } as const;
 
 export type BatchInputs = Values<typeof fields>;
@@ -156,8 +185,11 @@ export const sectionTitles: Readonly<Record<keyof typeof fields, string>> = {
   baseWine: "Base wine",
   tirage: "Tirage",
   lees: "On the lees",
+  readings: "Pressure readings",
+  riddling: "Riddling",
   disgorging: "Disgorging",
   dosage: "Dosage",
   materials: "Materials",
   costs: "Costs",
+  actual: "Actual",
 };

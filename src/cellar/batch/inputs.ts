@@ -24,7 +24,13 @@ function fieldSchema(field: Field): z.ZodMiniType {
     case "choice":
       return z.enum(field.options as [string, ...string[]]);
     case "date":
-      return z.string().check(z.refine((value) => isWithin(domains.dateSerial, serialFromIso(value) ?? NaN)));
+      return z
+        .string()
+        .check(
+          z.refine(
+            (value) => value === field.blank || isWithin(domains.dateSerial, serialFromIso(value) ?? NaN),
+          ),
+        );
   }
 }
 
@@ -46,7 +52,7 @@ function withBlanksFilled(node: Field | FieldTree, given: unknown): unknown {
     const blank = given === undefined || given === null || (typeof given === "string" && given.trim() === "");
     if (!blank) return given;
     if (node.kind === "optional") return null;
-    return node.kind === "date" ? "" : (node.blank ?? "");
+    return node.blank ?? "";
   }
   const record = given ?? {};
   if (!isRecord(record)) return given;

@@ -8,7 +8,10 @@ import { required } from "./attempt";
 import { checkBatch, worstVerdict, type Check, type CheckKey, type Verdict } from "./checks";
 import type { BatchInputs } from "./fields";
 import { planCosts, type CostPlan } from "./plan-costs";
+import type { ReadingKey } from "./cellar-book";
+import { compareActual, type ActualKey, type Comparison } from "./plan-actual";
 import { planDosage, type DosagePlan } from "./plan-dosage";
+import { planReadings, planRiddling, type ReadingPlan, type RiddlingPlan } from "./plan-lees";
 import { planTirage, type TiragePlan } from "./plan-tirage";
 
 /** Dates as spreadsheet serials. */
@@ -22,8 +25,11 @@ export interface DatePlan {
 export interface BatchPlan {
   readonly dates: DatePlan;
   readonly tirage: TiragePlan;
+  readonly readings: Readonly<Record<ReadingKey, ReadingPlan>>;
+  readonly riddling: RiddlingPlan;
   readonly dosage: DosagePlan;
   readonly costs: CostPlan;
+  readonly actual: Readonly<Record<ActualKey, Comparison>>;
   readonly checks: Readonly<Record<CheckKey, Check>>;
   readonly worst: Verdict;
 }
@@ -38,8 +44,10 @@ export function planBatch(inputs: BatchInputs): BatchPlan {
   const release = later(disgorging, inputs.lees.rest_months);
   const tirage = planTirage(inputs);
   const dosage = planDosage(inputs, tirage);
-  const costs = planCosts(inputs, tirage, dosage);
-  const checks = checkBatch(inputs, designation, tirage, dosage, costs);
+  const riddling = planRiddling(inputs, tirageDate, disgorging, tirage.bottles);
+  const costs = planCosts(inputs, tirage, riddling, dosage);
+  const readings = planReadings(inputs, tirage);
+  const checks = checkBatch(inputs, designation, { tirage, readings, riddling, dosage, costs });
   return {
     dates: {
       tirage: tirageDate,
@@ -48,8 +56,11 @@ export function planBatch(inputs: BatchInputs): BatchPlan {
       release,
     },
     tirage,
+    readings,
+    riddling,
     dosage,
     costs,
+    actual: compareActual(inputs, tirage, dosage, costs),
     checks,
     worst: worstVerdict(checks),
   };

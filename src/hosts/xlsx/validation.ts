@@ -2,7 +2,7 @@
  * Validation as the file stores it, within the lengths that Excel opens.
  */
 import type { DataValidation } from "hucre/xlsx";
-import { cellAddress, type Validation } from "../../workbook/data";
+import { areaAddress, cellAddress, type Validation } from "../../workbook/data";
 import { RULE_TEXT, cut } from "../../workbook/rule-text";
 import { storedText } from "./text";
 
@@ -23,9 +23,11 @@ function listLiteral(options: readonly string[]): string | undefined {
 }
 
 /** Nothing if the file cannot hold the rule. */
-function ruleOf(validation: Validation): Rule | undefined {
+function ruleOf(validation: Validation, own: string): Rule | undefined {
   switch (validation.kind) {
     case "list": {
+      // cells that hold the options may be as many and as long as they like
+      if (validation.from) return { type: "list", formula1: storedText(areaAddress(validation.from, own)) };
       const literal = listLiteral(validation.options);
       return literal === undefined ? undefined : { type: "list", formula1: literal };
     }
@@ -44,8 +46,9 @@ function ruleOf(validation: Validation): Rule | undefined {
 /** A rule that anything meets: the cell still shows its message on entry. */
 const ANYTHING: Rule = { type: "custom", formula1: "TRUE" };
 
-export function fileValidation(validation: Validation): DataValidation {
-  const rule = ruleOf(validation);
+/** `own`: the sheet that it is for. */
+export function fileValidation(validation: Validation, own: string): DataValidation {
+  const rule = ruleOf(validation, own);
   const title = storedText(cut(validation.title, RULE_TEXT.title));
   return {
     ...(rule ?? ANYTHING),

@@ -5,6 +5,8 @@ import { writeXlsx, type WriteSheet } from "hucre/xlsx";
 import { columnLetters, quotedSheet, type SheetData, type WorkbookData } from "../../workbook/data";
 import { FONT, FONT_SIZE } from "../../workbook/styles";
 import { fileCells } from "./cells";
+import { fileChart } from "./chart";
+import { chartEdits } from "./chart-part";
 import { callsAddin } from "./formula";
 import { editParts } from "./part";
 import { storedText } from "./text";
@@ -35,10 +37,11 @@ function fileSheet(sheet: SheetData): WriteSheet {
         endCol: lastColumn,
       })),
     freezePane: sheet.frozenRows > 0 ? { rows: sheet.frozenRows } : undefined,
-    dataValidations: sheet.validations.map(fileValidation),
+    dataValidations: sheet.validations.map((validation) => fileValidation(validation, sheet.name)),
+    charts: sheet.charts.map((chart) => fileChart(chart, sheet.name)),
     pageSetup: {
       paperSize: "a4",
-      orientation: "portrait",
+      orientation: sheet.landscape ? "landscape" : "portrait",
       fitToPage: true,
       fitToWidth: 1,
       fitToHeight: sheet.pagesTall,
@@ -77,5 +80,5 @@ export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array>
     defaultFont: { name: FONT, size: FONT_SIZE },
     properties: { title: storedText(first.name), created: FIXED_DATE, modified: FIXED_DATE },
   });
-  return editParts(file, callsAddin(book) ? keepingCachedValues : {});
+  return editParts(file, { ...(callsAddin(book) && keepingCachedValues), ...chartEdits(book.sheets) });
 }

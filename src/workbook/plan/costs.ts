@@ -1,13 +1,24 @@
 /**
  * Section Costs: the user's rates, then where the money goes.
  */
-import { OTHER_KEYS, materialKeys, materials } from "../../cellar/batch/materials";
-import type { CostPlan } from "../../cellar/batch/plan-costs";
 import { LITRES_PER_HL, ML_PER_LITRE } from "../../cellar/units";
-import { builtin, cell, divided, mousse, plus, range, times, type Expression } from "../formula";
+import {
+  builtin,
+  cell,
+  divided,
+  iff,
+  isBlank,
+  isNumber,
+  minus,
+  mousse,
+  plus,
+  range,
+  times,
+  type Expression,
+} from "../formula";
 import type { CellStyle } from "../data";
 import type { Row } from "../layout";
-import { costName } from "./materials";
+import { PARTS, partLabel, partName, type Part } from "./cost-parts";
 import {
   FORMATS,
   columnHeads,
@@ -35,96 +46,37 @@ const RATES = [
   "storage_perBottleMonth",
   "interest_pct",
   "breakage_pct",
+  "heldBack_bottles",
+  "decimals",
 ] as const;
-
-type Part = Exclude<
-  keyof CostPlan,
-  "lines" | "unpriced" | "tirageWineL" | "finishingWineL" | "total" | "perBottle" | "perCase"
->;
-
-const part = (key: Part) => cell(`plan_cost_${key}`);
-const ofPhase = (phase: "tirage" | "finishing") =>
-  materialKeys.filter((key) => materials[key].phase === phase);
-const tirageKeys = ofPhase("tirage");
-const finishingKeys = ofPhase("finishing");
-const labour = (hours: string) => times(input(`costs.${hours}`), input("costs.labour_perHour"));
-const allMonths = plus(input("lees.lees_months"), input("lees.rest_months"));
-
-const PARTS: readonly (readonly [Part, string, Expression])[] = [
-  ["baseWine", "Base wine", times(cell("plan_tirageWine_L"), input("costs.baseWine_perL"))],
-  [
-    "tirageMaterials",
-    "Materials for the tirage",
-    builtin("SUM", range(costName(tirageKeys[0]!), costName(tirageKeys.at(-1)!))),
-  ],
-  ["tirageLabour", "Labour at tirage", labour("tirage_hours")],
-  ["riddlingLabour", "Labour at riddling", labour("riddling_hours")],
-  ["disgorgingLabour", "Labour at disgorging and dosage", labour("disgorging_hours")],
-  [
-    "finishingMaterials",
-    "Materials for finishing, and others",
-    builtin("SUM", range(costName(finishingKeys[0]!), costName(OTHER_KEYS.at(-1)!))),
-  ],
-  [
-    "finishingWine",
-    "Wine for dosage and topping up",
-    times(cell("plan_finishingWine_L"), input("costs.baseWine_perL")),
-  ],
-  ["finishingLabour", "Labour at labelling and packing", labour("finishing_hours")],
-  ["storage", "Storage", times(cell("plan_bottles"), input("costs.storage_perBottleMonth"), allMonths)],
-  [
-    "moneyTiedUp",
-    "Money tied up until release",
-    plus(
-      mousse(
-        "COST.HOLDING",
-        plus(part("baseWine"), part("tirageMaterials"), part("tirageLabour")),
-        allMonths,
-        input("costs.interest_pct"),
-      ),
-      mousse(
-        "COST.HOLDING",
-        plus(
-          part("finishingWine"),
-          part("finishingMaterials"),
-          part("riddlingLabour"),
-          part("disgorgingLabour"),
-        ),
-        input("lees.rest_months"),
-        input("costs.interest_pct"),
-      ),
-    ),
-  ],
-  [
-    "duty",
-    "Duty",
-    times(
-      cell("plan_finished_bottles"),
-      plus(
-        input("costs.duty_perBottle"),
-        times(input("costs.duty_perL"), divided(input("batch.bottle_mL"), ML_PER_LITRE)),
-      ),
-    ),
-  ],
-];
 
 export const costsSection: Section = (batch) => {
   const { plan } = batch;
   const { costs } = plan;
   const total = cell("plan_cost_total");
-  const perBottle = (cost: number) => cost / plan.dosage.bottlesFinished;
+  const saleable = cell("plan_saleable_bottles");
+  const perBottle = (cost: number) => cost / costs.saleableBottles;
 
   const row = (key: Part | "total", label: string, formula: Expression, style: CellStyle): Row => ({
     cells: [
-      text(label, style === "total" ? "total" : "label"),
-      resultCell({ name: `plan_cost_${key}`, value: costs[key], formula, format: FORMATS.two, style }),
+      {
+        ...text(label, style === "total" ? "total" : "label"),
+        ...(key !== "total" && { key: partLabel(key) }),
+      },
+      resultCell({
+        name: key === "total" ? "plan_cost_total" : partName(key),
+        value: costs[key],
+        formula,
+        format: FORMATS.two,
+        style,
+      }),
       currencyUnit(batch),
       resultCell({
         key: `plan_cost_${key}_perBottle`,
         value: perBottle(costs[key]),
         format: FORMATS.three,
         style,
-        formula: mousse("COST.BOTTLE", cell(`plan_cost_${key}`), cell("plan_finished_bottles"), 0),
+        formula: mousse("COST.BOTTLE", cell(`plan_cost_${key}`), saleable, 0),
       }),
       resultCell({
         key: `plan_cost_${key}_share`,
@@ -167,6 +119,27 @@ export const costsSection: Section = (batch) => {
       ),
       note: "dosage liqueur, topping up",
     }),
+    resultRow({
+      name: "plan_costs_riddling_hours",
+      label: "Hours at riddling, counted",
+      unit: "h",
+      format: FORMATS.one,
+      value: costs.riddlingHours,
+      formula: iff(
+        isBlank(input("costs.riddling_hours")),
+        iff(isNumber(cell("plan_riddling_hours")), cell("plan_riddling_hours"), 0),
+        input("costs.riddling_hours"),
+      ),
+    }),
+    resultRow({
+      name: "plan_saleable_bottles",
+      label: "Bottles for sale",
+      unit: "bottles",
+      format: FORMATS.whole,
+      value: costs.saleableBottles,
+      formula: minus(cell("plan_finished_bottles"), input("costs.heldBack_bottles")),
+      note: "after breakage and the stock held back",
+    }),
     { cells: [] },
     columnHeads("Part", ">Cost", "", ">A bottle", ">Share"),
     ...PARTS.map(([key, label, formula]) => row(key, label, formula, "result")),
@@ -178,8 +151,8 @@ export const costsSection: Section = (batch) => {
       format: FORMATS.two,
       value: costs.perBottle,
       style: "key",
-      formula: mousse("COST.BOTTLE", total, cell("plan_finished_bottles"), 0),
-      note: "those that remain pay for those that break",
+      formula: mousse("COST.BOTTLE", total, saleable, 0),
+      note: "those sold pay for those broken and held back; the total divided, not rounded",
     }),
     resultRow({
       name: "plan_perCase",

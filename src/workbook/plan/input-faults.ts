@@ -4,6 +4,7 @@
  */
 import { placedFields, type PlacedField } from "../../cellar/batch/field-kinds";
 import { fields } from "../../cellar/batch/fields";
+import { READING_KEYS } from "../../cellar/batch/cellar-book";
 import { OTHER_KEYS, materialKeys } from "../../cellar/batch/materials";
 import { domains, type Domain } from "../../cellar/domains";
 import {
@@ -50,7 +51,9 @@ function faults({ dotted, name, field }: PlacedField): readonly Expression[] {
       }
       return [minus(1, plus(0, ...field.options.map((option) => builtin("COUNTIF", value, option))))];
     case "date":
-      return [minus(1, inDomain(value, domains.dateSerial))];
+      return field.blank === undefined
+        ? [minus(1, inDomain(value, domains.dateSerial))]
+        : [minus(builtin("COUNTA", value), inDomain(value, domains.dateSerial))];
     case "number":
       return [minus(1, inDomain(value, field.domain)), ...(field.domain.whole ? [fraction(value)] : [])];
     case "optional":
@@ -81,8 +84,27 @@ function materialFaults(): Expression {
 
 export function sectionFaults(section: Section): Expression {
   if (section === "materials") return materialFaults();
+  if (section === "readings") return readingFaults();
   const found = placedFields({ [section]: fields[section] }).flatMap(faults);
   return plus(found[0]!, ...found.slice(1), ...(demands[section] ?? []));
+}
+
+/** Readings and what was found out, by the columns in which they stand: each column shares a domain. */
+function readingFaults(): Expression {
+  const column = (which: string) =>
+    range(
+      `readings_${READING_KEYS[0]}_${which}`,
+      `readings_${READING_KEYS[READING_KEYS.length - 1]!}_${which}`,
+    );
+  const odd = (which: string, domain: Domain) =>
+    minus(builtin("COUNTA", column(which)), inDomain(column(which), domain));
+  return plus(
+    odd("date", domains.dateSerial),
+    odd("pressure_bar", domains.pressureBar),
+    odd("at_C", domains.temperatureC),
+    // a pressure means nothing without its temperature
+    builtin("ABS", minus(builtin("COUNT", column("pressure_bar")), builtin("COUNT", column("at_C")))),
+  );
 }
 
 const isMissing = (dotted: string) => iff(isBlank(input(dotted)), 1, 0);

@@ -2,6 +2,7 @@
  * Section On the lees: how long, and the dates that follow.
  */
 import { cell, monthsAfter, mousse } from "../formula";
+import { readingRows } from "./readings";
 import { FORMATS, heading, input, inputRow, resultRow, type Section } from "./rows";
 
 export const leesSection: Section = (batch) => {
@@ -32,5 +33,6 @@ export const leesSection: Section = (batch) => {
       value: dates.release,
       formula: monthsAfter(cell("plan_disgorging"), input("lees.rest_months")),
     }),
+    ...readingRows(batch),
   ];
 };

@@ -62,7 +62,12 @@ const needs: Readonly<Record<MaterialKey, Expression>> = {
   cartons: builtin("ROUNDUP", operation(finished, "/", input("batch.bottlesPerCase")), 0),
 };
 
-const hours = ["tirage", "riddling", "disgorging", "finishing"].map((step) => input(`costs.${step}_hours`));
+const hours = [
+  input("costs.tirage_hours"),
+  cell("plan_costs_riddling_hours"),
+  input("costs.disgorging_hours"),
+  input("costs.finishing_hours"),
+];
 
 export const costName = (key: MaterialKey | OtherKey) => `plan_${key}_cost`;
 const needName = (key: MaterialKey | OtherKey) => `plan_${key}_need`;
@@ -138,7 +143,7 @@ export const materialsSection: Section = (batch) => {
 function needCell({ plan }: Batch, key: MaterialKey): CellSpec {
   const counted = materials[key].unit === "pieces";
   return resultCell({
-    key: needName(key),
+    name: needName(key),
     value: plan.costs.lines[key].need,
     formula: needs[key],
     format: counted ? FORMATS.whole : FORMATS.two,
@@ -173,7 +178,7 @@ function line(
         name: costName(key),
         value: cost,
         format: FORMATS.two,
-        formula: times(cell(packsName), at("pack"), at("price")),
+        formula: builtin("ROUND", times(cell(packsName), at("pack"), at("price")), input("costs.decimals")),
       }),
     ],
   };

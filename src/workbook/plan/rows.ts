@@ -25,6 +25,7 @@ export const FORMATS = {
   one: "#,##0.0",
   two: "#,##0.00",
   three: "0.000",
+  /** Shares of one. */
   percent: "0.0%",
 } as const;
 
@@ -61,7 +62,7 @@ export function inputCell(dotted: string, inputs: BatchInputs): CellSpec {
     (node, key) => (node as Record<string, unknown>)[key],
     inputs,
   ) as CellValue;
-  const value = field.kind === "date" ? serialFromIso(String(given))! : given === "" ? null : given;
+  const value = given === "" ? null : field.kind === "date" ? serialFromIso(String(given))! : given;
   const whole = field.kind === "number" && field.domain.whole === true;
   const format = field.kind === "date" ? FORMATS.date : whole ? FORMATS.whole : longNumberFormat(value);
   return { value, style: "input", name, field, ...(format !== undefined && { format }) };

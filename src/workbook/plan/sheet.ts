@@ -7,7 +7,9 @@ import type { SheetData } from "../data";
 import { addinFormula, type Dialect } from "../formula";
 import { layOut } from "../layout";
 import { freeSheetName } from "../sheet-names";
+import { actualSection } from "./actual";
 import { baseWineSection, batchSection } from "./batch";
+import { chartsSection, planCharts } from "./charts";
 import { cautionsSection } from "./cautions";
 import { checksSection } from "./checks";
 import { costsSection } from "./costs";
@@ -15,6 +17,7 @@ import { dosageSection } from "./dosage";
 import { glanceSection } from "./glance";
 import { leesSection } from "./lees";
 import { materialsSection } from "./materials";
+import { riddlingSection } from "./riddling";
 import { COLUMN_WIDTHS, type Section } from "./rows";
 import { tirageSection } from "./tirage";
 
@@ -25,9 +28,12 @@ const SECTIONS: readonly Section[] = [
   tirageSection,
   checksSection,
   leesSection,
+  riddlingSection,
   dosageSection,
   materialsSection,
   costsSection,
+  actualSection,
+  chartsSection,
   cautionsSection,
 ];
 
@@ -48,5 +54,6 @@ export function planSheet(
     columnWidths: COLUMN_WIDTHS,
     page: PAGE,
     write: dialect,
+    charts: planCharts(),
   });
 }

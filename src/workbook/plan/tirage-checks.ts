@@ -1,7 +1,9 @@
 /**
  * Checks of the base wine, the tirage and the time on the lees.
  */
-import { YEAST_WORDS, type CheckKey } from "../../cellar/batch/checks";
+import { READING_KEYS } from "../../cellar/batch/cellar-book";
+import { NOT_READ, YEAST_WORDS, type CheckKey } from "../../cellar/batch/checks";
+import { READING_STATES } from "../../cellar/batch/plan-lees";
 import { practiceLimits } from "../../cellar/rules/limits";
 import { classLow, lowestSparkling, pressureRules } from "../../cellar/rules/pressure-classes";
 import { sourceText } from "../../cellar/rules/source";
@@ -9,13 +11,16 @@ import type { SweetnessRuleSet } from "../../cellar/rules/sweetness-bands";
 import {
   builtin,
   cell,
+  choose,
   equals,
   iff,
   isNumber,
+  minus,
   mousse,
   numberOf,
   operation,
   plus,
+  range,
   type Expression,
 } from "../formula";
 import {
@@ -29,6 +34,7 @@ import {
   unlessBlank,
   type CheckRow,
 } from "./check-rules";
+import { stateName } from "./readings";
 import { FORMATS, input } from "./rows";
 
 const {
@@ -54,6 +60,22 @@ const lowestClass = byRules((ruleSet) =>
 );
 const lowestBound = byRules((ruleSet) => bySize(ruleSet, (size) => lowestSparkling(ruleSet, size)));
 
+const states = READING_KEYS.map((key) => cell(stateName(key)));
+/** One that was too high is never passed over; otherwise the last line that was filled in. */
+const latestState = iff(
+  operation(
+    builtin(
+      "COUNTIF",
+      range(stateName(READING_KEYS[0]), stateName(READING_KEYS.at(-1)!)),
+      READING_STATES.tooHigh,
+    ),
+    ">",
+    0,
+  ),
+  READING_STATES.tooHigh,
+  states.reduce<Expression | string>((earlier, state) => iff(equals(state, ""), earlier, state), NOT_READ),
+);
+
 /** Which source it is depends on the designation; the function lists them. */
 const designationSource = "secondary or memory: see MOUSSE.AGEING.DESIGNATIONS; the local text decides";
 
@@ -68,7 +90,9 @@ type Key =
   | "hottest"
   | "pressureClass"
   | "leesMonths"
-  | "totalMonths";
+  | "totalMonths"
+  | "riddlingStart"
+  | "readingsState";
 
 export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = {
   dryness: {
@@ -184,5 +208,32 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     limit: mousse("AGEING.MINIMUM", input("batch.designation"), "total"),
     verdict: atLeast("stop"),
     source: designationSource,
+  },
+  riddlingStart: {
+    what: "Days from tirage to the first turn at least",
+    unit: "days",
+    format: FORMATS.whole,
+    value: minus(cell("plan_riddlingStart"), input("batch.tirageDate")),
+    limit: 1,
+    verdict: atLeast("stop"),
+    source: "this plan: riddling is counted back from disgorging",
+  },
+  readingsState: {
+    what: "Latest gauge reading says",
+    unit: "",
+    value: latestState,
+    verdict: (value) =>
+      builtin(
+        "IFERROR",
+        choose(value, [
+          [NOT_READ, "fine"],
+          [READING_STATES.finished, "fine"],
+          [READING_STATES.working, "fine"],
+          [READING_STATES.stuck, "look again"],
+          [READING_STATES.check, "look again"],
+        ]),
+        "stop",
+      ),
+    source: "common practice, no source: rules beside the readings",
   },
 };

@@ -1,0 +1,157 @@
+/**
+ * The table of gauge readings in section On the lees: how far the fermentation has got, by plain rules.
+ */
+import { READING_KEYS, type ReadingKey } from "../../cellar/batch/cellar-book";
+import { ABOVE_ALL, READING_RULES, READING_STATES } from "../../cellar/batch/plan-lees";
+import { NITROGEN_AT_20C_BAR } from "../../cellar/constants";
+import { domains } from "../../cellar/domains";
+import {
+  blank,
+  builtin,
+  cell,
+  equals,
+  iff,
+  isNumber,
+  minus,
+  mousse,
+  nth,
+  operation,
+  type Expression,
+} from "../formula";
+import type { Row } from "../layout";
+import { FORMATS, columnHeads, input, inputCell, resultCell, text, wineAndBottle, type Batch } from "./rows";
+
+const dose = cell("plan_dose_gL");
+const alcohol = input("baseWine.alcohol_vol");
+const table = domains.gaugeTableC;
+const { finishedShare, stuckDays, stuckRise } = READING_RULES;
+
+export const readingRows = (batch: Batch): Row[] => [
+  { cells: [] },
+  columnHeads(
+    "Gauge readings as they come",
+    ">Day",
+    ">Read, bar",
+    ">At, °C",
+    ">Fermented",
+    ">At 20 °C, bar",
+    ">… by table",
+    "~State",
+  ),
+  ...READING_KEYS.map((key, index) => readingRow(key, index, batch)),
+  {
+    cells: [
+      text(
+        `finished: at least ${finishedShare * 100} % fermented. stuck: less, and up by less than ${stuckRise * 100} points in ${stuckDays} days or more since the line above. too high: above the spread (common practice, no source).`,
+        "note",
+      ),
+    ],
+  },
+];
+
+export const stateName = (key: ReadingKey) => `plan_reading_${key}_state`;
+const shareName = (key: ReadingKey) => `plan_reading_${key}_share`;
+
+function readingRow(key: ReadingKey, index: number, { inputs, plan }: Batch): Row {
+  const { share, at20, at20ByTable, state } = plan.readings[key];
+  const at = (which: string) => input(`readings.${key}.${which}`);
+  const [bar, celsius] = [at("pressure_bar"), at("at_C")];
+  const unlessUnread = (figure: Expression) =>
+    iff(builtin("AND", isNumber(bar), isNumber(celsius)), figure, "");
+  return {
+    cells: [
+      text(`Reading ${index + 1}`, "label"),
+      inputCell(`readings.${key}.date`, inputs),
+      inputCell(`readings.${key}.pressure_bar`, inputs),
+      inputCell(`readings.${key}.at_C`, inputs),
+      resultCell({
+        name: shareName(key),
+        value: share,
+        format: FORMATS.percent,
+        formula: unlessUnread(
+          iff(
+            operation(bar, ">=", mousse("TIRAGE.PRESSURE", dose, celsius, alcohol, ...wineAndBottle)),
+            ABOVE_ALL,
+            mousse("TIRAGE.PROGRESS", bar, celsius, dose, alcohol, ...wineAndBottle),
+          ),
+        ),
+      }),
+      resultCell({
+        name: `plan_reading_${key}_at20_bar`,
+        value: at20,
+        format: FORMATS.two,
+        formula: unlessUnread(
+          mousse(
+            "PRESSURE.SHIFT",
+            bar,
+            celsius,
+            20,
+            cell("plan_alcoholAfter_vol"),
+            0,
+            input("tirage.headspace_pct"),
+            NITROGEN_AT_20C_BAR,
+          ),
+        ),
+      }),
+      resultCell({
+        name: `plan_reading_${key}_at20ByTable_bar`,
+        value: at20ByTable ?? `not ${table.min} to ${table.max}`,
+        format: FORMATS.two,
+        formula: unlessUnread(
+          builtin("IFERROR", mousse("PRESSURE.AT20", bar, celsius), `not ${table.min} to ${table.max}`),
+        ),
+      }),
+      resultCell({
+        name: stateName(key),
+        value: state,
+        style: "verdict",
+        formula: stateOf(key, READING_KEYS[index - 1], bar, celsius),
+      }),
+    ],
+  };
+}
+
+function stateOf(
+  key: ReadingKey,
+  before: ReadingKey | undefined,
+  bar: Expression,
+  celsius: Expression,
+): Expression {
+  const { finished, working, stuck, tooHigh, check } = READING_STATES;
+  const share = cell(shareName(key));
+  const high = nth(
+    mousse("TIRAGE.RANGE", dose, celsius, alcohol, blank, blank, blank, blank, ...wineAndBottle),
+    3,
+  );
+  const rests = before
+    ? iff(
+        builtin("AND", isNumber(cell(shareName(before))), ...days(key, before).map(isNumber)),
+        iff(
+          builtin(
+            "AND",
+            operation(minus(...days(key, before)), ">=", stuckDays),
+            operation(minus(builtin("N", share), builtin("N", cell(shareName(before)))), "<", stuckRise),
+          ),
+          stuck,
+          working,
+        ),
+        working,
+      )
+    : working;
+  return iff(
+    builtin("ISERROR", share),
+    check,
+    iff(
+      equals(share, ""),
+      "",
+      iff(
+        equals(share, ABOVE_ALL),
+        iff(operation(bar, ">", high), tooHigh, finished),
+        iff(operation(share, ">=", finishedShare), finished, rests),
+      ),
+    ),
+  );
+}
+
+const days = (key: ReadingKey, before: ReadingKey) =>
+  [input(`readings.${key}.date`), input(`readings.${before}.date`)] as const;
