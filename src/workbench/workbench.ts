@@ -7,12 +7,16 @@ import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingLocale from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { engineFunctions, type CustomFunction, type FunctionMetadata } from "../hosts/grid/functions";
 import { CallBook } from "../hosts/grid/calls";
 import { gridHost, type GridHost } from "../hosts/grid/grid-host";
 import { writeWorkbookFile } from "../hosts/xlsx/write";
+import { showCharts } from "./charts";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "./workbench.css";
 
 const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -30,7 +34,7 @@ async function startGrid(): Promise<GridHost> {
 
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale } },
+    locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale, ...drawingLocale } },
   });
   const presets = [
     UniverSheetsCorePreset({
@@ -40,6 +44,7 @@ async function startGrid(): Promise<GridHost> {
       formula: engineFunctions(functions, associated, calls.note),
     }),
     UniverSheetsDataValidationPreset(),
+    UniverSheetsDrawingPreset(),
   ];
   for (const plugin of presets.flatMap((preset) => preset.plugins)) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
@@ -56,6 +61,7 @@ async function startGrid(): Promise<GridHost> {
   (window as { grid?: FUniver }).grid = api;
   // before that the grid is drawn but does not take keys and commands
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  showCharts(api);
   return gridHost(api, calls);
 }
 

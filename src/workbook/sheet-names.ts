@@ -4,13 +4,16 @@
 const LONGEST = 31;
 const FORBIDDEN = /[[\]:*?/\\\u0000-\u001f]/g;
 
-/** "Plan · Brut", or "Plan · Brut (2)" where that is taken; compared without regard to case, as programs do. */
+/** "Plan · Brut", or "Plan · Brut (2)" where that is taken. */
 export function freeSheetName(kind: string, batchName: string, taken: readonly string[]): string {
-  const used = new Set(taken.map((name) => name.toLowerCase()));
+  const legal = batchName.replace(FORBIDDEN, " ").replace(/\s+/g, " ").trim();
   // an apostrophe may not begin or end a sheet's name
-  const plain = `${kind} · ${batchName.replace(FORBIDDEN, " ").replace(/\s+/g, " ").trim()}`
-    .replace(/'+$/, "")
-    .trim();
+  return freeName(`${kind} · ${legal}`.replace(/'+$/, "").trim(), taken);
+}
+
+/** A legal name with a number where it is taken; compared without regard to case, as programs do. */
+export function freeName(plain: string, taken: readonly string[]): string {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
   for (let count = 1; ; count++) {
     const suffix = count === 1 ? "" : ` (${count})`;
     const name = shortened(plain, LONGEST - suffix.length) + suffix;

@@ -4,25 +4,13 @@
  */
 import { readFileSync } from "node:fs";
 import { createContext, runInContext } from "node:vm";
+import { Batch, type ActionInfo, type Operation, type PathInfo, type Workbook } from "./excel-batch";
+import { addressed, emptySheet, type Content, type Name } from "./excel-workbook";
+
+export type { Operation } from "./excel-batch";
 
 type ExcelNamespace = typeof Excel;
 
-interface PathInfo {
-  readonly Id: number;
-  /** 1 the workbook, 3 what a method gives, 4 a property, 5 an item by its key. */
-  readonly ObjectPathType: number;
-  readonly Name: string;
-  readonly ParentObjectPathId?: number;
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] };
-}
-interface ActionInfo {
-  readonly Id: number;
-  /** 1 make the object, 2 load, 3 call, 4 set. */
-  readonly ActionType: number;
-  readonly Name: string;
-  readonly ObjectPathId: number;
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] };
-}
 interface RequestMessage {
   readonly Body: {
     readonly Actions: readonly ActionInfo[];
@@ -30,22 +18,10 @@ interface RequestMessage {
   };
 }
 
-export interface Sheet {
-  readonly id: string;
-  name: string;
-}
-/** Something done on a sheet or on the workbook. */
-export interface Operation {
-  /** null: on the workbook. */
-  readonly sheet: Sheet | null;
-  /** Where, as a chain from the sheet: "GetRange(A1:B2).Format.Font". */
-  readonly on: string;
-  /** What: a method, or a property that was set. */
-  readonly name: string;
-  readonly args: readonly unknown[];
-}
 export interface RoundTrip {
   readonly bytes: number;
+  /** Of the answer; 0 where there was none. */
+  answerBytes: number;
   readonly operations: readonly Operation[];
 }
 export interface Failure {
@@ -53,14 +29,23 @@ export interface Failure {
   readonly roundTrip: number;
   /** Actions of it that Excel still does; none means that the request never arrives. */
   readonly afterActions?: number;
+  /** All of it is done, but the answer is lost. */
+  readonly unanswered?: boolean;
+  /** Excel's code for the error. */
+  readonly code?: string;
 }
-export interface StandIn {
-  readonly sheets: Sheet[];
+export interface StandIn extends Workbook {
   readonly roundTrips: RoundTrip[];
-  active: string | null;
+}
+/** A sheet that is there from the start; cells by their address. */
+export interface GivenSheet {
+  readonly name: string;
+  readonly cells?: Readonly<Record<string, Content>>;
+  readonly names?: readonly Name[];
 }
 export interface StandInOptions {
   readonly sheetNames?: readonly string[];
+  readonly sheets?: readonly GivenSheet[];
   readonly calculationMode?: string;
   readonly failures?: readonly Failure[];
   /** Called before each round trip: what a user does meanwhile. */
@@ -99,9 +84,13 @@ function loadExcel(): ExcelNamespace {
 /** Makes `Excel` a global over a new stand-in workbook. */
 export function standInWorkbook(options: StandInOptions = {}): StandIn {
   const namespace = loadExcel();
-  const names = options.sheetNames ?? ["Sheet1"];
+  const given = options.sheets ?? (options.sheetNames ?? ["Sheet1"]).map((name) => ({ name }));
   const workbook: StandIn = {
-    sheets: names.map((name, index) => ({ id: `{existing-${index}}`, name })),
+    sheets: given.map(({ name, cells = {}, names = [] }: GivenSheet, index) => ({
+      ...emptySheet(`{existing-${index}}`, name),
+      cells: addressed(cells),
+      names: [...names],
+    })),
     roundTrips: [],
     active: null,
   };
@@ -124,10 +113,12 @@ export function standInWorkbook(options: StandInOptions = {}): StandIn {
 async function execute(workbook: StandIn, message: RequestMessage, options: StandInOptions) {
   const number = workbook.roundTrips.length + 1;
   const operations: Operation[] = [];
-  workbook.roundTrips.push({ bytes: Buffer.byteLength(JSON.stringify(message)), operations });
+  const trip: RoundTrip = { bytes: bytesOf(message), answerBytes: 0, operations };
+  workbook.roundTrips.push(trip);
   options.meanwhile?.(number, workbook);
   const failure = options.failures?.find(({ roundTrip }) => roundTrip === number);
-  if (failure && failure.afterActions === undefined) throw new Error(`round trip ${number} failed`);
+  const failed = () => new Error(`round trip ${number} failed`);
+  if (failure && failure.afterActions === undefined && !failure.unanswered) throw failed();
 
   const { Actions: actions, ObjectPaths: paths } = message.Body;
   const batch = new Batch(workbook, paths, operations, options.calculationMode ?? "Automatic");
@@ -135,117 +126,19 @@ async function execute(workbook: StandIn, message: RequestMessage, options: Stan
   let problem: object | null = null;
   for (const [index, action] of actions.entries()) {
     try {
-      if (index === failure?.afterActions) throw new Error(`round trip ${number} failed`);
+      if (index === failure?.afterActions) throw failed();
       results.push({ ActionId: action.Id, Value: batch.perform(action) });
     } catch (error) {
       const text = error instanceof Error ? error.message : String(error);
-      problem = { Code: "GeneralException", Message: text, ActionIndex: index, Location: action.Name };
+      const code = failure?.code ?? "GeneralException";
+      problem = { Code: code, Message: text, ActionIndex: index, Location: action.Name };
       break;
     }
   }
-  return { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: { Error: problem, Results: results } };
+  if (failure?.unanswered) throw failed();
+  const answer = { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: { Error: problem, Results: results } };
+  trip.answerBytes = bytesOf(answer);
+  return answer;
 }
 
-/** What a path leads to: the chain of names, from the sheet where it passes through one. */
-interface Target {
-  /** null: a sheet was asked for, and there is none. */
-  readonly sheet?: Sheet | null;
-  readonly chain: string;
-}
-
-class Batch {
-  private readonly made = new Map<number, Target>();
-
-  constructor(
-    private readonly workbook: StandIn,
-    private readonly paths: Readonly<Record<string, PathInfo>>,
-    private readonly operations: Operation[],
-    private readonly calculationMode: string,
-  ) {}
-
-  perform({ ActionType: type, Name: name, ObjectPathId: pathId, ArgumentInfo: given }: ActionInfo): unknown {
-    const target = this.target(pathId);
-    const args = given?.Arguments ?? [];
-    if (type === 1) return this.identity(target);
-    if (type === 2) return this.loaded(target);
-    // Excel does nothing, and answers nothing, on an object that is not there
-    if (target.sheet === null) return null;
-    const { sheet, chain } = target;
-    this.operations.push({ sheet: sheet ?? null, on: chain, name, args });
-    if (!sheet || chain !== "") return {};
-    if (name === "Name") this.rename(sheet, String(args[0]));
-    if (name === "Delete") this.workbook.sheets.splice(this.workbook.sheets.indexOf(sheet), 1);
-    if (name === "Activate") this.workbook.active = sheet.name;
-    return {};
-  }
-
-  private identity({ sheet, chain }: Target): unknown {
-    if (sheet === null) return null;
-    return sheet && chain === "" ? { Id: sheet.id } : {};
-  }
-
-  private loaded(target: Target): unknown {
-    if (target.sheet || target.sheet === null) return this.identity(target);
-    if (target.chain === "Worksheets") {
-      return { _Items: this.workbook.sheets.map(({ id, name }) => ({ Id: id, Name: name })) };
-    }
-    return target.chain === "Application" ? { CalculationMode: this.calculationMode } : {};
-  }
-
-  private target(pathId: number): Target {
-    const known = this.made.get(pathId);
-    if (known) return known;
-    const path = this.paths[pathId];
-    if (!path) throw new Error(`there is no object path ${pathId}`);
-    const target = this.follow(path);
-    this.made.set(pathId, target);
-    return target;
-  }
-
-  private follow({
-    ObjectPathType: type,
-    Name: name,
-    ParentObjectPathId: parentId,
-    ArgumentInfo: given,
-  }: PathInfo): Target {
-    if (type === 1 || parentId === undefined) return { chain: "" };
-    const parent = this.target(parentId);
-    const args = given?.Arguments ?? [];
-    if (parent.sheet === undefined && parent.chain === "Worksheets")
-      return { sheet: this.sheet(name, args), chain: "" };
-    const step = type === 4 ? name : `${name || "GetItem"}(${args.join(",")})`;
-    const chain = parent.chain === "" ? step : `${parent.chain}.${step}`;
-    if (parent.sheet && type === 3 && name === "Add") {
-      this.operations.push({ sheet: parent.sheet, on: parent.chain, name, args });
-    }
-    return { sheet: parent.sheet, chain };
-  }
-
-  private sheet(method: string, [key]: readonly unknown[]): Sheet | null {
-    if (method === "Add") return this.add(String(key));
-    const found = this.workbook.sheets.find(({ id, name }) => id === key || same(name, String(key)));
-    if (!found && method !== "GetItemOrNullObject") throw new Error(`there is no sheet ${String(key)}`);
-    return found ?? null;
-  }
-
-  private add(name: string): Sheet {
-    this.refuseTaken(name);
-    const sheet = { id: `{${name}}`, name };
-    this.workbook.sheets.push(sheet);
-    this.operations.push({ sheet, on: "", name: "Add", args: [name] });
-    return sheet;
-  }
-
-  private rename(sheet: Sheet, name: string): void {
-    this.refuseTaken(name);
-    sheet.name = name;
-  }
-
-  private refuseTaken(name: string): void {
-    if (name.length > 31) throw new Error(`the name ${name} is too long`);
-    if (this.workbook.sheets.some((sheet) => same(sheet.name, name)))
-      throw new Error(`the name ${name} is taken`);
-  }
-}
-
-const same = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
+const bytesOf = (message: object) => Buffer.byteLength(JSON.stringify(message));

@@ -230,6 +230,9 @@ function sizeCheck({ bottle_mL, rules }: BatchInputs["batch"]): Check {
 }
 
 export function worstVerdict(checks: Record<CheckKey, Check>): Verdict {
-  const verdicts = Object.values(checks).map((check) => check.verdict);
+  return worstOf(Object.values(checks).map((check) => check.verdict));
+}
+
+export function worstOf(verdicts: readonly Verdict[]): Verdict {
   return verdicts.includes("stop") ? "stop" : verdicts.includes("look again") ? "look again" : "fine";
 }

@@ -9,29 +9,32 @@ export interface Material {
   readonly unit: string;
   /** When it is paid for: money for the tirage is tied up until release, money for finishing only for the rest. */
   readonly phase: "tirage" | "finishing";
+  /** With what it can be ordered together: all batches of a season, those in bottles of one size, or none. */
+  readonly together: "season" | "size" | "batch";
 }
 
-const material = (label: string, unit: string, phase: Material["phase"]): Material => ({
-  label,
-  unit,
-  phase,
-});
+const material = (
+  label: string,
+  unit: string,
+  phase: Material["phase"],
+  together: Material["together"] = "season",
+): Material => ({ label, unit, phase, together });
 
 export const materials = {
   tirageSugar: material("Sugar for the tirage", "kg", "tirage"),
   yeast: material("Yeast", "kg", "tirage"),
   nutrient: material("Nutrient", "kg", "tirage"),
   riddlingAid: material("Riddling aid", "kg", "tirage"),
-  bottles: material("Bottles", "pieces", "tirage"),
+  bottles: material("Bottles", "pieces", "tirage", "size"),
   crownCaps: material("Crown caps", "pieces", "tirage"),
   bidules: material("Bidules", "pieces", "tirage"),
   dosageSugar: material("Sugar for the dosage", "kg", "finishing"),
-  dosageLiqueur: material("Concentrate or reserve wine", "L", "finishing"),
+  dosageLiqueur: material("Concentrate or reserve wine", "L", "finishing", "batch"),
   corks: material("Corks", "pieces", "finishing"),
   muselets: material("Muselets", "pieces", "finishing"),
-  capsules: material("Capsules", "pieces", "finishing"),
-  labels: material("Labels", "pieces", "finishing"),
-  cartons: material("Cartons", "pieces", "finishing"),
+  capsules: material("Capsules", "pieces", "finishing", "size"),
+  labels: material("Labels", "pieces", "finishing", "batch"),
+  cartons: material("Cartons", "pieces", "finishing", "size"),
 } as const satisfies Record<string, Material>;
 
 export type MaterialKey = keyof typeof materials;

@@ -2,7 +2,7 @@
  * Values, formulas and number formats, each as one block for the sheet.
  */
 import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../workbook/data";
-import { rangeAt, rectangleAddress, type Rectangle } from "./areas";
+import { rangeAt, rectangleAddress, rectangles, type Rectangle } from "./areas";
 
 /** Text that nothing reads as anything else: it begins with a letter and holds no digit. */
 const PLAIN_TEXT = /^\p{L}\P{N}*$/u;
@@ -19,18 +19,29 @@ export function asTyped(text: string): string {
   return safe ? text : `'${text}`;
 }
 
+/** A text may begin with "=" too; then it is its own value, as Excel gives it without its apostrophe. */
+export const holdsFormula = (formula: unknown, value: unknown) =>
+  typeof formula === "string" && formula.startsWith("=") && formula !== value;
+
+export const entryOf = (value: CellValue) => (typeof value === "string" ? asTyped(value) : (value ?? ""));
+
 export function writeContents(sheet: Excel.Worksheet, { cells }: SheetData): void {
   const all = boundsOf(cells);
   if (!all) return;
   // "" is blank, and shorter than null
-  rangeAt(sheet, rectangleAddress(all)).formulas = block<string | number | boolean>(all, cells, "", written);
+  rangeAt(sheet, rectangleAddress(all)).formulas = block<string | number | boolean, PlacedCell>(
+    all,
+    cells,
+    "",
+    written,
+  );
 
   // After the formulas, and General where a formula has no format: Excel lends a formula the format of what
   // it reads. null leaves a cell alone.
   const formatted = cells.filter((cell) => cell.format !== undefined || cell.formula !== undefined);
   const bounds = boundsOf(formatted);
   if (!bounds) return;
-  rangeAt(sheet, rectangleAddress(bounds)).numberFormat = block<string | null>(
+  rangeAt(sheet, rectangleAddress(bounds)).numberFormat = block<string | null, PlacedCell>(
     bounds,
     formatted,
     null,
@@ -40,10 +51,40 @@ export function writeContents(sheet: Excel.Worksheet, { cells }: SheetData): voi
 
 function written({ value, formula }: PlacedCell): string | number | boolean {
   if (formula !== undefined) return `=${formula}`;
-  return typeof value === "string" ? asTyped(value) : blankIfNull(value);
+  return entryOf(value);
 }
 
-const blankIfNull = (value: Exclude<CellValue, string>) => value ?? "";
+/** Only these cells, on a sheet that has its looks and formats. */
+export function writeCells(sheet: Excel.Worksheet, cells: readonly PlacedCell[]): void {
+  for (const { area, within } of gathered(cells)) {
+    rangeAt(sheet, rectangleAddress(area)).formulas = block<string | number | boolean, PlacedCell>(
+      area,
+      within,
+      "",
+      written,
+    );
+  }
+  // again, as Excel has just lent these a format
+  const general = cells.filter(({ formula, format }) => formula !== undefined && format === undefined);
+  for (const { area, within } of gathered(general)) {
+    rangeAt(sheet, rectangleAddress(area)).numberFormat = block(area, within, "", () => "General");
+  }
+}
+
+/** Cells, each given once, as full rectangles. */
+export function gathered<Cell extends Placed>(
+  cells: readonly Cell[],
+): { readonly area: Rectangle; readonly within: readonly Cell[] }[] {
+  return rectangles(cells).map((area) => ({
+    area,
+    within: cells.filter(
+      ({ row, column }) =>
+        row >= area.row && row <= area.lastRow && column >= area.column && column <= area.lastColumn,
+    ),
+  }));
+}
+
+type Placed = Pick<PlacedCell, "row" | "column">;
 
 function boundsOf(cells: readonly PlacedCell[]): Rectangle | undefined {
   return cells.reduce<Rectangle | undefined>(
@@ -57,11 +98,11 @@ function boundsOf(cells: readonly PlacedCell[]): Rectangle | undefined {
   );
 }
 
-function block<Entry>(
+export function block<Entry, Cell extends Placed>(
   { row, column, lastRow, lastColumn }: Rectangle,
-  cells: readonly PlacedCell[],
+  cells: readonly Cell[],
   filling: Entry,
-  entry: (cell: PlacedCell) => Entry,
+  entry: (cell: Cell) => Entry,
 ): Entry[][] {
   const rows = Array.from({ length: lastRow - row + 1 }, () =>
     Array.from({ length: lastColumn - column + 1 }, () => filling),

@@ -10,6 +10,8 @@ export interface Offered {
   readonly frozenRows: boolean;
   readonly gridlines: boolean;
   readonly validations: boolean;
+  readonly charts: boolean;
+  readonly copies: boolean;
   /** Several separate ranges as one object. */
   readonly areas: boolean;
   readonly screenUpdating: boolean;
@@ -30,6 +32,9 @@ export function offeredBy(isSetSupported: IsSetSupported): Offered {
     frozenRows: from("1.7"),
     gridlines: from("1.8"),
     validations: from("1.8"),
+    // series of their own from 1.7; formats of axes, and where these cross, from 1.8
+    charts: from("1.8"),
+    copies: from("1.7"),
     areas: from("1.9"),
     screenUpdating: from("1.9"),
     printing: from("1.9"),

@@ -58,9 +58,9 @@ function addNames(sheet: Excel.Worksheet, { name: sheetName, names }: SheetData)
   }
 }
 
-export function layOutPages(sheet: Excel.Worksheet, { pagesTall }: SheetData): void {
+export function layOutPages(sheet: Excel.Worksheet, { pagesTall, landscape }: SheetData): void {
   sheet.pageLayout.set({
-    orientation: "Portrait",
+    orientation: landscape ? "Landscape" : "Portrait",
     paperSize: "A4",
     zoom: { horizontalFitToPages: 1, verticalFitToPages: pagesTall },
   });

@@ -1,7 +1,7 @@
 /**
  * What input cells accept. Cells under the same rule share one.
  */
-import type { SheetData, Validation } from "../../workbook/data";
+import { areaAddress, type SheetData, type Validation } from "../../workbook/data";
 import { RULE_TEXT, cut } from "../../workbook/rule-text";
 import { areasAt, rectangleAddress, rectangles } from "./areas";
 import { groupedBy } from "./grouping";
@@ -11,18 +11,22 @@ const DAY_MS = 86_400_000;
 /** Day 0 of spreadsheet dates from March 1900 on. */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
-export function addValidations(sheet: Excel.Worksheet, { validations }: SheetData, offered: Offered): void {
+export function addValidations(
+  sheet: Excel.Worksheet,
+  { name, validations }: SheetData,
+  offered: Offered,
+): void {
   for (const group of groupedBy(validations, (each) => JSON.stringify({ ...each, row: 0, column: 0 }))) {
-    const properties = propertiesOf(group[0]);
+    const properties = propertiesOf(group[0], name);
     for (const area of areasAt(sheet, rectangles(group).map(rectangleAddress), offered)) {
       area.dataValidation.set(properties);
     }
   }
 }
 
-function propertiesOf(validation: Validation): Excel.Interfaces.DataValidationUpdateData {
+function propertiesOf(validation: Validation, own: string): Excel.Interfaces.DataValidationUpdateData {
   const title = cut(validation.title, RULE_TEXT.title);
-  const rule = ruleOf(validation);
+  const rule = ruleOf(validation, own);
   return {
     // a prompt needs a rule, if only one that anything meets
     rule: rule ?? { custom: { formula: "=TRUE" } },
@@ -40,10 +44,12 @@ function propertiesOf(validation: Validation): Excel.Interfaces.DataValidationUp
   };
 }
 
-function ruleOf(validation: Validation): Excel.DataValidationRule | undefined {
+function ruleOf(validation: Validation, own: string): Excel.DataValidationRule | undefined {
   switch (validation.kind) {
     case "list":
-      return listRule(validation.options);
+      return validation.from
+        ? { list: { inCellDropDown: true, source: `=${areaAddress(validation.from, own)}` } }
+        : listRule(validation.options);
     case "decimal":
       return { decimal: between(validation.min, validation.max) };
     case "whole":

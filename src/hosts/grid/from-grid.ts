@@ -53,6 +53,8 @@ function sheetFromGrid(
       cells.push(cellFromGrid(cell, Number(row), Number(column), formatOf(cell), formula));
     }
   }
+  // a sheet of the user's own has none
+  const mark = (sheet.custom ?? {}) as Partial<SheetMark>;
   const columnData = sheet.columnData ?? {};
   const columns = Math.max(0, ...Object.keys(columnData).map((column) => Number(column) + 1));
   return {
@@ -78,10 +80,10 @@ function sheetFromGrid(
     frozenRows: Math.max(0, sheet.freeze?.ySplit ?? 0),
     names: names.flatMap(definedName),
     validations: rules.flatMap(ruleFromGrid),
-    charts: [],
-    landscape: false,
+    charts: mark.charts ?? [],
     gridlines: sheet.showGridlines !== 0,
-    pagesTall: (sheet.custom as SheetMark | undefined)?.pagesTall ?? 0,
+    pagesTall: mark.pagesTall ?? 0,
+    landscape: mark.landscape ?? false,
   };
 
   function formatOf(cell: ICellData): string | undefined {
@@ -109,7 +111,7 @@ function cellFromGrid(
   };
 }
 
-function valueFromGrid({ v, t, p }: ICellData, isFormula: boolean): PlacedCell["value"] {
+export function valueFromGrid({ v, t, p }: ICellData, isFormula: boolean): PlacedCell["value"] {
   // text of several lines is kept as a small document, which ends with a line of its own
   if (p?.body) return p.body.dataStream.replace(/\r\n$/, "").replaceAll("\r", "\n");
   if (v === undefined || v === null) return null;

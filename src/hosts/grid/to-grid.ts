@@ -2,7 +2,14 @@
  * A sheet as data to the grid's own worksheet data.
  */
 import type { ICellData, IBorderData, IStyleData, IWorksheetData } from "@univerjs/core";
-import { columnCount, rowCount, type CellStyle, type PlacedCell, type SheetData } from "../../workbook/data";
+import {
+  columnCount,
+  rowCount,
+  type CellStyle,
+  type ChartData,
+  type PlacedCell,
+  type SheetData,
+} from "../../workbook/data";
 import { BORDER_COLOR, FONT, FONT_SIZE, looks } from "../../workbook/styles";
 
 // The grid library's enumerations as plain numbers, so that this file needs only its types.
@@ -28,6 +35,8 @@ export interface CellMark {
 }
 export interface SheetMark {
   readonly pagesTall: number;
+  readonly landscape: boolean;
+  readonly charts: readonly ChartData[];
 }
 
 function styleOf(style: CellStyle, format: string | undefined): IStyleData {
@@ -67,11 +76,14 @@ function cellOf({ value, formula, style, format }: PlacedCell): ICellData {
 export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = cellOf(cell);
+  const { pagesTall, landscape, charts } = sheet;
+  const covered = (last: "lastRow" | "lastColumn") =>
+    charts.reduce((most, { place }) => Math.max(most, place[last] + 1), 0);
   return {
     id,
     name: sheet.name,
-    rowCount: rowCount(sheet) + SPARE_ROWS,
-    columnCount: columnCount(sheet) + SPARE_COLUMNS,
+    rowCount: Math.max(rowCount(sheet), covered("lastRow")) + SPARE_ROWS,
+    columnCount: Math.max(columnCount(sheet), covered("lastColumn")) + SPARE_COLUMNS,
     cellData,
     columnData: Object.fromEntries(
       sheet.columnWidths.map((width, column) => [column, { w: Math.round(width * PIXELS_PER_CHARACTER) }]),
@@ -87,6 +99,6 @@ export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetD
     })),
     freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
     showGridlines: sheet.gridlines ? 1 : 0,
-    custom: { pagesTall: sheet.pagesTall } satisfies SheetMark,
+    custom: { pagesTall, landscape, charts } satisfies SheetMark,
   };
 }

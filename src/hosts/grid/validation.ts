@@ -2,7 +2,8 @@
  * Validation rules to the grid's terms and back.
  */
 import type { ISheetDataValidationRule } from "@univerjs/core";
-import type { Validation } from "../../workbook/data";
+import { areaAddress, type Area, type Validation } from "../../workbook/data";
+import { columnOf } from "../reference";
 
 export type GridRule = ISheetDataValidationRule;
 
@@ -29,7 +30,7 @@ export function ruleToGrid(rule: Validation, uid: string): GridRule {
       return {
         ...common,
         type: "list",
-        formula1: rule.options.join(","),
+        formula1: rule.from ? `=${areaText(rule.from)}` : rule.options.join(","),
         showDropDown: true,
         renderMode: ARROW,
       };
@@ -75,8 +76,12 @@ export function ruleFromGrid(rule: GridRule): Validation[] {
 
 function limitsOf({ type, formula1, formula2 }: GridRule) {
   switch (type) {
-    case "list":
-      return { kind: "list", options: (formula1 ?? "").split(",") } as const;
+    case "list": {
+      const from = areaOf(formula1 ?? "");
+      return from
+        ? ({ kind: "list", options: [], from } as const)
+        : ({ kind: "list", options: (formula1 ?? "").split(",") } as const);
+    }
     case "textLength":
       return { kind: "textLength", max: Number(formula1) } as const;
     case "decimal":
@@ -86,4 +91,28 @@ function limitsOf({ type, formula1, formula2 }: GridRule) {
     default:
       return undefined;
   }
+}
+
+/** Cells of the same sheet go without its name, so that it may be renamed. */
+function areaText(area: Area): string {
+  const text = areaAddress(area, "");
+  return area.sheet === undefined ? text.slice(text.lastIndexOf("!") + 1) : text;
+}
+
+const AREA =
+  /^=(?:'((?:[^']|'')+)'!|([^'!]+)!)?\$?([A-Z]{1,3})\$?([1-9]\d*)(?::\$?([A-Z]{1,3})\$?([1-9]\d*))?$/i;
+
+/** "='Plan'!$A$1:$A$9" to its cells; nothing for any other formula, and for options. */
+function areaOf(formula: string): Area | undefined {
+  const match = AREA.exec(formula.trim());
+  if (!match) return undefined;
+  const [, quoted, plain, left = "", top, right = left, bottom = top] = match;
+  const sheet = quoted?.replaceAll("''", "'") ?? plain;
+  return {
+    ...(sheet !== undefined && { sheet }),
+    row: Number(top) - 1,
+    column: columnOf(left.toUpperCase()),
+    lastRow: Number(bottom) - 1,
+    lastColumn: columnOf(right.toUpperCase()),
+  };
 }

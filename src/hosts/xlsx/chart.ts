@@ -54,16 +54,16 @@ const looks = {
 
 function linesOf({ horizontal, vertical }: ChartData) {
   // labels stay at the edges where numbers fall below 0
-  const x = { ...fileAxis(horizontal), tickLblPos: "low" } as const;
-  const y = { ...fileAxis(vertical, UPWARDS), tickLblPos: "low", gridlines: { major: true } } as const;
+  const x = { ...numbersAxis(horizontal), tickLblPos: "low" } as const;
+  const y = { ...numbersAxis(vertical, UPWARDS), tickLblPos: "low", gridlines: { major: true } } as const;
   return { type: "scatter", axes: { x, y } } as const;
 }
 
 function barsOf({ kind, horizontal, vertical }: ChartData) {
   // the library's x is the axis of the categories; read downwards, it would leave the values' axis on top
-  const { scale: _none, ...words } = fileAxis(vertical, UPWARDS);
+  const words = fileAxis(vertical, UPWARDS);
   const x = { ...words, reverse: true, tickLblPos: "low", majorTickMark: "none" } as const;
-  const y = { ...fileAxis(horizontal), crosses: "max", gridlines: { major: true } } as const;
+  const y = { ...numbersAxis(horizontal), crosses: "max", gridlines: { major: true } } as const;
   const stacked = kind === "stackedBars";
   return {
     type: "bar",
@@ -74,7 +74,12 @@ function barsOf({ kind, horizontal, vertical }: ChartData) {
   } as const;
 }
 
-function fileAxis({ title, format = "General", min, max }: ChartAxis, axisTitleRotation?: number): FileAxis {
+const numbersAxis = (axis: ChartAxis, turned?: number) => ({
+  ...fileAxis(axis, turned),
+  scale: { min: axis.min, max: axis.max },
+});
+
+function fileAxis({ title, format = "General" }: ChartAxis, axisTitleRotation?: number): FileAxis {
   return {
     title: legalText(title),
     axisTitleRotation,
@@ -88,7 +93,6 @@ function fileAxis({ title, format = "General", min, max }: ChartAxis, axisTitleR
     // unsaid, both would be crosses
     majorTickMark: "out",
     minorTickMark: "none",
-    scale: { min, max },
   };
 }
 

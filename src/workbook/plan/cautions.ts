@@ -3,7 +3,7 @@
  */
 import { heading, paragraph, type Section } from "./rows";
 
-const CAUTIONS = [
+export const CAUTIONS = [
   "Glass under pressure: compare the high pressure on the hottest day with the glass maker's own rating of this very bottle, new or used as the maker says. This plan gives no rating.",
   "Wear face and hand protection whenever filled bottles are moved, turned, chilled or opened; keep others away; a bottle that was dropped or scratched is not used.",
   "CO2 collects in cellars, pits and tanks and kills without warning: ventilate, wear a CO2 alarm (workplace limits: 5,000 ppm over 8 hours, 30,000 ppm for a short time; NIOSH and ACGIH), never work alone.",

@@ -4,16 +4,7 @@
 import type { Turn } from "../../cellar/riddling";
 import { builtin, cell, iff, isBlank, minus, mousse, operation, plus, times } from "../formula";
 import type { CellSpec, Row } from "../layout";
-import {
-  FORMATS,
-  columnHeads,
-  heading,
-  input,
-  inputRow,
-  resultCell,
-  resultRow,
-  type Section,
-} from "./rows";
+import { FORMATS, columnHeads, heading, input, inputRow, resultCell, resultRow, type Section } from "./rows";
 
 const CHOICES = ["places", "days", "turnsPerDay", "bottlesPerHour", "wait_days"] as const;
 /** As many turns as are shown; a longer riddling goes on beyond the sheet. */

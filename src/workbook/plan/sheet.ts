@@ -5,7 +5,7 @@ import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { SheetData } from "../data";
 import { addinFormula, type Dialect } from "../formula";
-import { layOut } from "../layout";
+import { layOut, type Layout, type Row } from "../layout";
 import { freeSheetName } from "../sheet-names";
 import { actualSection } from "./actual";
 import { baseWineSection, batchSection } from "./batch";
@@ -18,7 +18,7 @@ import { glanceSection } from "./glance";
 import { leesSection } from "./lees";
 import { materialsSection } from "./materials";
 import { riddlingSection } from "./riddling";
-import { COLUMN_WIDTHS, type Section } from "./rows";
+import { COLUMN_WIDTHS, type Batch, type Section } from "./rows";
 import { tirageSection } from "./tirage";
 
 const SECTIONS: readonly Section[] = [
@@ -40,20 +40,22 @@ const SECTIONS: readonly Section[] = [
 /** The title stays in sight; a batch prints on two pages. */
 const PAGE = { frozenRows: 1, pagesTall: 2, landscape: false };
 
+export const planRows = (batch: Batch): Row[] => SECTIONS.flatMap((section) => section(batch));
+
 /** One batch's plan; its name avoids the sheets there are. */
 export function planSheet(
   inputs: BatchInputs,
   plan: BatchPlan,
   takenNames: readonly string[],
-  dialect: Dialect = addinFormula,
+  { dialect = addinFormula, listOf }: { dialect?: Dialect; listOf?: Layout["listOf"] } = {},
 ): SheetData {
-  const rows = SECTIONS.flatMap((section) => section({ inputs, plan }));
   return layOut({
     name: freeSheetName("Plan", inputs.batch.name, takenNames),
-    rows,
+    rows: planRows({ inputs, plan }),
     columnWidths: COLUMN_WIDTHS,
     page: PAGE,
     write: dialect,
     charts: planCharts(),
+    ...(listOf && { listOf }),
   });
 }

@@ -1,0 +1,219 @@
+/**
+ * What to order for the whole season, in packs, and the needs of each batch that it is added up from.
+ */
+import {
+  SEVERAL_PACKS,
+  batchNeed,
+  orderLines,
+  orderOf,
+  type BatchNeed,
+  type OrderLine,
+} from "../../cellar/season/orders";
+import { seasonTotals } from "../../cellar/season/season";
+import { OTHER_KEYS } from "../../cellar/batch/materials";
+import {
+  builtin,
+  cell,
+  divided,
+  equals,
+  iff,
+  isBlank,
+  isNumber,
+  minus,
+  mousse,
+  operation,
+  plus,
+  times,
+  type Expression,
+} from "../formula";
+import type { LinkedPlan } from "../linked-plan";
+import type { CellSpec, Row } from "../layout";
+import { FORMATS, columnHeads, resultCell, text } from "../plan/rows";
+import { unlessSeveral } from "./batch-table";
+import { batchCell, columnOf, seasonName } from "./names";
+
+type Kind = keyof BatchNeed;
+const keyOf = ({ material, sizeMl }: OrderLine, kind: Kind) =>
+  [material, ...(sizeMl === null ? [] : [sizeMl]), kind].join("_");
+const formatOf = ({ unit }: OrderLine, kind: Kind) =>
+  kind === "cost" || (kind === "needed" && unit !== "pieces")
+    ? FORMATS.two
+    : kind === "pack"
+      ? "General"
+      : FORMATS.whole;
+
+const linesOf = (plans: readonly LinkedPlan[]) =>
+  orderLines(plans.map(({ inputs }) => inputs.batch.bottle_mL));
+
+export function orderRows(plans: readonly LinkedPlan[]): Row[] {
+  return [
+    columnHeads(
+      "To order for the season",
+      "~Unit",
+      ">Needed, with spare",
+      ">Pack size",
+      ">Packs together",
+      ">Packs batch by batch",
+      ">Packs saved",
+      ">Cost batch by batch",
+    ),
+    ...linesOf(plans).map((line) => orderRow(line, plans)),
+    {
+      cells: [
+        text(
+          `Together: batches that agree on a pack size share packs. Labels, liqueurs and other materials are a batch's own. “${SEVERAL_PACKS}”: the plans give different pack sizes. Cost is that of the plans.`,
+          "note",
+        ),
+      ],
+    },
+  ];
+}
+
+function orderRow(line: OrderLine, plans: readonly LinkedPlan[]): Row {
+  const order = orderOf(line, plans);
+  const canAdd = seasonTotals(plans).cost !== null;
+  const all = (kind: Kind) => columnOf(keyOf(line, kind), plans.length);
+  const name = (what: string) =>
+    seasonName("order", line.material, ...(line.sizeMl === null ? [] : [line.sizeMl]), what);
+  const packs = all("pack");
+  const pack = cell(name("pack"));
+  const alone = cell(name("packsAlone"));
+  return {
+    cells: [
+      text(line.label, "label"),
+      text(line.unit, "unit"),
+      resultCell({
+        name: name("needed"),
+        value: order.needed,
+        format: formatOf(line, "needed"),
+        formula: builtin("SUM", all("needed")),
+      }),
+      resultCell({
+        name: name("pack"),
+        value: order.pack,
+        format: "General",
+        formula: iff(
+          equals(builtin("COUNT", packs), 0),
+          "",
+          iff(equals(builtin("MIN", packs), builtin("MAX", packs)), builtin("MAX", packs), SEVERAL_PACKS),
+        ),
+      }),
+      resultCell({
+        name: name("packs"),
+        value: order.packs,
+        format: FORMATS.whole,
+        style: "key",
+        formula: line.together
+          ? iff(isNumber(pack), mousse("COST.PACKS", cell(name("needed")), pack, 0), alone)
+          : alone,
+      }),
+      resultCell({
+        name: name("packsAlone"),
+        value: order.packsAlone,
+        format: FORMATS.whole,
+        formula: builtin("SUM", all("packs")),
+      }),
+      resultCell({
+        name: name("saved"),
+        value: order.saved,
+        format: FORMATS.whole,
+        formula: minus(alone, cell(name("packs"))),
+      }),
+      resultCell({
+        name: name("cost"),
+        value: canAdd ? order.cost : "",
+        format: FORMATS.two,
+        formula: unlessSeveral(builtin("SUM", all("cost"))),
+      }),
+    ],
+  };
+}
+
+const KINDS: readonly (readonly [kind: Kind, title: string])[] = [
+  ["needed", "Needed, spare included"],
+  ["pack", "Pack size, where something is needed"],
+  ["packs", "Packs if the batch orders alone"],
+  ["cost", "Cost of those packs"],
+];
+
+/** The needs of each batch, one block for each kind of figure. */
+export function needRows(plans: readonly LinkedPlan[]): Row[] {
+  const lines = linesOf(plans);
+  return KINDS.flatMap(([kind, title]): Row[] => [
+    { cells: [] },
+    { ...columnHeads(title, ...lines.map(({ label }) => `>${label}`)), lines: 3 },
+    ...plans.map((linked, index) => ({
+      cells: [
+        resultCell({
+          value: linked.inputs.batch.name,
+          formula: cell(batchCell(index + 1, "name")),
+          style: "label",
+        }),
+        ...lines.map((line) => needCell(line, kind, linked, index + 1)),
+      ],
+    })),
+  ]);
+}
+
+/** What each batch calls its other materials. */
+export const otherRows = (plans: readonly LinkedPlan[]): Row[] => [
+  { cells: [] },
+  columnHeads(
+    "Other materials of each batch",
+    "Other 1",
+    ">Needed",
+    ">Packs",
+    "~Other 2",
+    ">Needed",
+    ">Packs",
+  ),
+  ...plans.map((linked, index) => {
+    const { materials } = linked.inputs;
+    const { lines } = linked.plan.costs;
+    const at = (name: string) => cell(`${index + 1}:${name}`);
+    return {
+      cells: [
+        resultCell({
+          value: linked.inputs.batch.name,
+          formula: cell(batchCell(index + 1, "name")),
+          style: "label",
+        }),
+        ...OTHER_KEYS.flatMap((key) => [
+          resultCell({
+            value: materials[key].name,
+            formula: iff(isBlank(at(`materials_${key}_name`)), "", at(`materials_${key}_name`)),
+            style: key === OTHER_KEYS[0] ? "label" : "verdict",
+          }),
+          resultCell({
+            value: materials[key].need,
+            formula: at(`materials_${key}_need`),
+            format: FORMATS.whole,
+          }),
+          resultCell({ value: lines[key].packs, formula: at(`plan_${key}_packs`), format: FORMATS.whole }),
+        ]),
+      ],
+    };
+  }),
+];
+
+function needCell(line: OrderLine, kind: Kind, linked: LinkedPlan, number: number): CellSpec {
+  const at = (name: string) => cell(`${number}:${name}`);
+  const isOther = (OTHER_KEYS as readonly string[]).includes(line.material);
+  const need = at(isOther ? `materials_${line.material}_need` : `plan_${line.material}_need`);
+  const figures: Readonly<Record<Kind, Expression>> = {
+    needed: times(need, plus(1, divided(at(`materials_${line.material}_spare_pct`), 100))),
+    pack: iff(operation(need, ">", 0), at(`materials_${line.material}_pack`), ""),
+    packs: at(`plan_${line.material}_packs`),
+    cost: at(`plan_${line.material}_cost`),
+  };
+  const ofSize = (figure: Expression) =>
+    line.sizeMl === null
+      ? figure
+      : iff(equals(cell(batchCell(number, "bottle_mL")), line.sizeMl), figure, kind === "pack" ? "" : 0);
+  return resultCell({
+    key: batchCell(number, keyOf(line, kind)),
+    value: batchNeed(line, linked)[kind],
+    format: formatOf(line, kind),
+    formula: ofSize(figures[kind]),
+  });
+}

@@ -1,0 +1,107 @@
+/**
+ * The second grid: excess pressure by dose and temperature.
+ */
+import { optional } from "../../cellar/batch/field-kinds";
+import { expectedPressure } from "../../cellar/carbonation";
+import { domains, isWithin } from "../../cellar/domains";
+import { sucroseGL } from "../../cellar/units";
+import { builtin, cell, minus, mousse, plus, times, type Expression } from "../formula";
+import type { Row } from "../layout";
+import { FORMATS, heading, input, resultCell, text, wineAndBottle, type Batch } from "../plan/rows";
+
+/** Steps away from the plan's dose. */
+const STEPS = [-4, -3, -2, -1, 0, 1, 2, 3, 4] as const;
+const USUAL_STEP_GL = 1;
+const USUAL_CELSIUS = [8, 10, 15, 20, 25, 30] as const;
+
+const step = { ...domains.doseGL, what: "step", aboveMin: true, max: 10 };
+const stepField = optional("Step from one dose to the next", step);
+const celsiusField = optional("Temperature", domains.temperatureC);
+
+const STEP = "whatif_doseStep_gL";
+const doseName = (index: number) => `whatif_dose_${index + 1}_gL`;
+const celsiusName = (index: number) => `whatif_at_${index + 1}_C`;
+
+export function doseRows({ inputs, plan }: Batch): Row[] {
+  const { tirage, baseWine } = inputs;
+  const celsius = [tirage.cellar_C, ...USUAL_CELSIUS, tirage.hottest_C];
+  const wine = {
+    baseAlcoholVol: baseWine.alcohol_vol,
+    yieldShare: tirage.yield,
+    headspacePct: tirage.headspace_pct,
+    dissolvedCo2GL: baseWine.dissolvedCO2_gL,
+  };
+  const linked: readonly (readonly [number, string])[] = [
+    [0, "tirage.cellar_C"],
+    [celsius.length - 1, "tirage.hottest_C"],
+  ];
+  return [
+    ...heading("Dose and temperature: excess pressure under the crown cap, bar"),
+    {
+      cells: [
+        text("Step from one dose to the next", "label"),
+        { value: USUAL_STEP_GL, style: "input", name: STEP, field: stepField },
+        text("g/L", "unit"),
+        text("around the plan's dose; first temperature: cellar, last: hottest day", "note"),
+      ],
+    },
+    {
+      cells: [
+        text("Dose, g/L sucrose, against °C", "columnHead"),
+        text("", "numberHead"),
+        ...celsius.map((value, index) => {
+          const from = linked.find(([at]) => at === index)?.[1];
+          return {
+            value,
+            name: celsiusName(index),
+            format: "General",
+            ...(from === undefined
+              ? { style: "input" as const, field: celsiusField }
+              : { style: "numberHead" as const, formula: input(from) }),
+          };
+        }),
+      ],
+    },
+    ...STEPS.map((steps, index) => {
+      const dose = plan.tirage.dose + steps * USUAL_STEP_GL;
+      return {
+        cells: [
+          text(steps === 0 ? "As planned" : "", "label"),
+          resultCell({
+            name: doseName(index),
+            value: dose,
+            format: FORMATS.two,
+            formula: stepped(steps),
+          }),
+          ...celsius.map((at, column) =>
+            resultCell({
+              name: `whatif_pressure_${index + 1}_${column + 1}_bar`,
+              value: isWithin(domains.doseGL, dose)
+                ? expectedPressure({ ...wine, dose: sucroseGL(dose) }, at)
+                : "",
+              format: FORMATS.two,
+              formula: builtin(
+                "IFERROR",
+                mousse(
+                  "TIRAGE.PRESSURE",
+                  cell(doseName(index)),
+                  cell(celsiusName(column)),
+                  input("baseWine.alcohol_vol"),
+                  ...wineAndBottle,
+                ),
+                "",
+              ),
+            }),
+          ),
+        ],
+      };
+    }),
+  ];
+}
+
+function stepped(steps: number): Expression {
+  const dose = cell("plan_dose_gL");
+  if (steps === 0) return dose;
+  const away = times(Math.abs(steps), cell(STEP));
+  return steps > 0 ? plus(dose, away) : minus(dose, away);
+}

@@ -1,0 +1,56 @@
+/**
+ * The sheet What-if · batch: three grids that follow the inputs of a plan.
+ */
+import type { SheetData } from "../data";
+import { addinFormula, builtin, type Dialect } from "../formula";
+import { layOut, type Row } from "../layout";
+import { addressIn, type LinkedPlan } from "../linked-plan";
+import { input, text } from "../plan/rows";
+import { freeSheetName } from "../sheet-names";
+import { doseRows } from "./doses";
+import { sizeRows } from "./sizes";
+import { sweetnessRows } from "./sweetness";
+
+const COLUMN_WIDTHS = [42, 13, 13, 13, 13, 13, 13, 13, 13, 13] as const;
+const PAGE = { frozenRows: 1, pagesTall: 0, landscape: true };
+const TITLE = "What if: ";
+
+export function whatIfSheet(
+  linked: LinkedPlan,
+  takenNames: readonly string[],
+  dialect: Dialect = addinFormula,
+): SheetData {
+  const { inputs, plan } = linked;
+  const { grid, workings } = sizeRows({ inputs, plan });
+  const rows: Row[] = [
+    {
+      cells: [
+        {
+          value: `${TITLE}${inputs.batch.name}`,
+          formula: builtin("CONCATENATE", TITLE, input("batch.name")),
+          style: "title",
+        },
+      ],
+    },
+    {
+      cells: [
+        text(
+          `Everything follows the sheet “${linked.sheet}”; boxed, lightly filled cells are yours to change. Nothing here changes the plan.`,
+          "subtitle",
+        ),
+      ],
+    },
+    ...grid,
+    ...doseRows({ inputs, plan }),
+    ...sweetnessRows({ inputs, plan }),
+    ...workings,
+  ];
+  return layOut({
+    name: freeSheetName("What-if", inputs.batch.name, takenNames),
+    rows,
+    columnWidths: COLUMN_WIDTHS,
+    page: PAGE,
+    write: dialect,
+    elsewhere: (name) => addressIn(linked, name),
+  });
+}

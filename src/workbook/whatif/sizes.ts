@@ -1,0 +1,124 @@
+/**
+ * The first grid: batch sizes, and below it how each figure comes about.
+ */
+import { USUAL_LABOUR_PCT, USUAL_SIZES_PCT, atSize, planIf } from "../../cellar/batch/what-if";
+import { number } from "../../cellar/batch/field-kinds";
+import { domains } from "../../cellar/domains";
+import { cell, divided, iff, isBlank, isNumber, minus, plus, times, type Expression } from "../formula";
+import type { CellSpec, Row } from "../layout";
+import { FORMATS, columnHeads, heading, resultCell, text, type Batch } from "../plan/rows";
+import { planRows } from "../plan/sheet";
+import { namedCells, renamed, varyingCells, type PlanCell } from "./recast";
+
+const sizeField = number("Batch size", { what: "batch size", unit: "% of the plan", min: 1, max: 1000 });
+const labourField = number("Labour that grows with the batch", domains.percent, {
+  blank: USUAL_LABOUR_PCT,
+});
+
+/** The figures of the first grid. */
+const RESULTS = [
+  ["baseWine_volume_hL", "Base wine, hL", FORMATS.two],
+  ["plan_tirageSugar_kg", "Sugar, kg", FORMATS.two],
+  ["plan_tirageLiqueur_L", "Tirage liqueur, L", FORMATS.one],
+  ["plan_bottles", "Bottles", FORMATS.whole],
+  ["plan_dosageBatch_L", "Dosage liqueur, L", FORMATS.two],
+  ["plan_cost_total", "Total cost", FORMATS.two],
+  ["plan_perBottle", "A saleable bottle", FORMATS.two],
+] as const;
+
+const LABOUR = "whatif_labour_pct";
+const sizeName = (index: number) => `whatif_size_${index + 1}_pct`;
+const nameAt = (index: number, name: string) => `size${index + 1} ${name}`;
+
+const HOURS = ["tirage", "riddling", "disgorging", "finishing"].map((step) => `costs_${step}_hours`);
+const OTHERS = ["materials_other1_need", "materials_other2_need"];
+const CHANGED = ["baseWine_volume_hL", ...HOURS, ...OTHERS];
+
+/** A changed input at one size, from the plan's. */
+function changedFormula(name: string, index: number): Expression {
+  const size = divided(cell(sizeName(index)), 100);
+  const own = cell(name);
+  if (!HOURS.includes(name)) return times(own, size);
+  const grown = times(own, plus(1, times(divided(cell(LABOUR), 100), minus(size, 1))));
+  // blank hours are worked out elsewhere, and must stay blank
+  return iff(isBlank(own), "", grown);
+}
+
+/** The grid itself, and how its figures come about. */
+export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly workings: Row[] } {
+  const cells = namedCells(planRows(batch));
+  const wanted = RESULTS.map(([name]) => name);
+  const varying = varyingCells(cells, wanted, new Set(CHANGED));
+  const written = [...CHANGED.map((name) => cells.get(name)!), ...varying];
+  const isWritten = new Set(written.map(({ name }) => name));
+  const plans = USUAL_SIZES_PCT.map((size) => {
+    const inputs = atSize(batch.inputs, size, USUAL_LABOUR_PCT);
+    const plan = planIf(inputs);
+    return plan && namedCells(planRows({ inputs, plan }));
+  });
+
+  /** One figure at one size, blank where no size is given. */
+  const figure = ({ name, spec }: PlanCell, index: number): CellSpec => {
+    const formula = CHANGED.includes(name)
+      ? changedFormula(name, index)
+      : renamed(spec.formula!, (each) => (isWritten.has(each) ? nameAt(index, each) : each));
+    return {
+      key: nameAt(index, name),
+      style: "result",
+      value: plans[index]?.get(name)?.spec.value ?? (plans[index] && HOURS.includes(name) ? "" : null),
+      formula: iff(isNumber(cell(sizeName(index))), formula, ""),
+      format: spec.format ?? FORMATS.two,
+    };
+  };
+  const grid: Row[] = [
+    ...heading("Batch size"),
+    {
+      cells: [
+        text(labourField.label, "label"),
+        { value: USUAL_LABOUR_PCT, style: "input", name: LABOUR, field: labourField },
+        text("%", "unit"),
+        text("of the hours typed in the plan; other materials grow with the batch", "note"),
+      ],
+    },
+    columnHeads("Your own sizes", ">% of the plan", ...RESULTS.map(([, head]) => `>${head}`)),
+    ...USUAL_SIZES_PCT.map((size, index) => ({
+      cells: [
+        text(size === 100 ? "As planned" : "", "label"),
+        { value: size, style: "input" as const, name: sizeName(index), field: sizeField },
+        ...RESULTS.map(([name, , format]) =>
+          resultCell({
+            name: `whatif_size_${index + 1}_${name}`,
+            value: plans[index]?.get(name)?.spec.value ?? null,
+            formula: cell(nameAt(index, name)),
+            format,
+          }),
+        ),
+      ],
+    })),
+  ];
+  const workings: Row[] = [
+    ...heading("How the figures of each size come about"),
+    {
+      cells: [
+        text("Size, % of the plan", "columnHead"),
+        ...USUAL_SIZES_PCT.map((size, index) => ({
+          value: size,
+          style: "numberHead" as const,
+          formula: cell(sizeName(index)),
+          format: FORMATS.whole,
+        })),
+      ],
+    },
+    ...written.map((each) => ({
+      cells: [text(labelOf(each), "label"), ...USUAL_SIZES_PCT.map((_, index) => figure(each, index))],
+    })),
+  ];
+  return { grid, workings };
+}
+
+/** What a figure is: the plan's own label, with what its column says where that is not the value's. */
+function labelOf({ name, label, unit, column }: PlanCell): string {
+  const kind = /_(packs|cost)$/.exec(name)?.[1];
+  if (kind !== undefined && column > 1) return `${label}: ${kind}`;
+  return unit === "" ? label : `${label}, ${unit}`;
+}

@@ -1,0 +1,27 @@
+import { gridHost } from "../../src/hosts/grid/grid-host";
+import { headlessGrid } from "../support/grid";
+import { IUndoRedoService, IUniverInstanceService } from "@univerjs/core";
+import { injectorOf } from "../../src/hosts/grid/book";
+import type { SheetData } from "../../src/workbook/data";
+const sheet = (name: string, first = false): SheetData => ({ name, cells: [{row:0,column:0,value:"a",style:"label"},{row:1,column:1,value:5,style:"input"},{row:2,column:1,value:10,formula:"B2*2",style:"result"}], columnWidths: [], rowHeights: new Map(), merges: [], frozenRows: 0, names: [{name:"x",row:1,column:1},{name:"y",row:2,column:1}], validations: [{kind:"decimal",min:0,max:9,row:1,column:1,title:"t",message:"m",allowBlank:true}], charts: [], gridlines: false, pagesTall: 1, landscape: false, first });
+test("undo", async () => {
+  const grid = await headlessGrid();
+  const host = gridHost(grid.api);
+  const names = () => host.sheetNames();
+  injectorOf(grid.api).get(IUniverInstanceService).focusUnit("season");
+  console.log(await names());
+  await host.write({ sheets: [sheet("One"), sheet("Two", true)] });
+  console.log(await names(), JSON.stringify([...(await host.sheetsNaming("x"))].map(s=>[s.name,[...s.cells]])));
+  await host.change([{sheet:"One",row:1,column:1,value:7},{sheet:"Two",row:1,column:1,value:8},{sheet:"Two",row:0,column:0,value:"=1+1"}]);
+  await grid.settled().catch(()=>undefined);
+  console.log(JSON.stringify([...(await host.sheetsNaming("x"))].map(s=>[s.name,[...s.cells]])), grid.api.getActiveWorkbook()!.getSheetByName("Two")!.getRange("A1").getCellData());
+  console.log(await grid.api.undo());
+  console.log(JSON.stringify([...(await host.sheetsNaming("x"))].map(s=>[s.name,[...s.cells]])));
+  console.log(await grid.api.undo(), await names());
+  const snap = grid.api.getActiveWorkbook()!.save();
+  console.log(JSON.stringify(snap.resources?.filter(r=>r.data && r.data.length<2000)));
+  console.log(await grid.api.redo(), await names());
+  console.log(await grid.api.redo(), JSON.stringify([...(await host.sheetsNaming("x"))].map(s=>[s.name,[...s.cells]])));
+  console.log(injectorOf(grid.api).get(IUndoRedoService).pitchTopUndoElement()?.undoMutations.length);
+  grid.dispose();
+}, 60000);

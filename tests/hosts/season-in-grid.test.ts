@@ -1,0 +1,97 @@
+/**
+ * Every sheet of a season in the grid's engine: recalculated and held against the calculation module in every cell.
+ */
+import { planBatch } from "../../src/cellar/batch/plan";
+import { gridHost, type GridHost } from "../../src/hosts/grid/grid-host";
+import type { SheetData } from "../../src/workbook/data";
+import { seasonBook } from "../../src/workbook/book";
+import { headlessGrid, type HeadlessGrid } from "../support/grid";
+import { differences, rawValues, withoutResults } from "../support/recalculated";
+import { inputsOf, sampleFiles, sampleInputs, sampleJson } from "../support/samples";
+
+jest.setTimeout(120_000);
+
+let grid: HeadlessGrid;
+let host: GridHost;
+beforeEach(async () => {
+  grid = await headlessGrid();
+  host = gridHost(grid.api);
+});
+afterEach(() => grid.dispose());
+
+async function recalculated(sheets: readonly SheetData[]): Promise<string[]> {
+  const done = grid.settled();
+  await host.write({ sheets: sheets.map(withoutResults) });
+  await done;
+  return sheets.flatMap((sheet) => differences(sheet, rawValues(grid, sheet.name)));
+}
+
+const batch = (inputs: ReturnType<typeof inputsOf>) => ({ inputs, plan: planBatch(inputs) });
+
+test("the three sample batches and their season", async () => {
+  const sheets = seasonBook(sampleFiles.map((file) => batch(sampleInputs(file))));
+  expect(sheets.map(({ name }) => name.split(" ")[0])).toEqual([
+    "Season",
+    ...sampleFiles.flatMap(() => ["Plan", "What-if", "Register"]),
+    "Notes",
+  ]);
+  const formulas = sheets.flatMap(({ cells }) => cells.filter(({ formula }) => formula !== undefined));
+  expect(formulas.length).toBeGreaterThan(3000);
+  expect(await recalculated(sheets)).toEqual([]);
+});
+
+type Json = ReturnType<typeof sampleJson>;
+const changed = (file: string, change: (batch: Json) => void) => {
+  const json = sampleJson(file);
+  change(json);
+  return batch(inputsOf(json));
+};
+
+test("what was found out on the way: readings of every state, actual figures, hours by the rate, stock held back", async () => {
+  const found = changed("oxlip-hill-brut.json", (json) => {
+    json.readings = {
+      r1: { date: "2026-05-01", pressure_bar: 1.2, at_C: 12 },
+      r2: { date: "2026-05-20", pressure_bar: 1.21, at_C: 12 },
+      r3: { date: "2026-06-10", pressure_bar: 3.4, at_C: 12.5 },
+      r4: { date: "", pressure_bar: 5.15, at_C: 12 },
+      r5: { date: "2026-09-01", pressure_bar: 5.3, at_C: 27 },
+      r6: { date: "2026-09-20", pressure_bar: 6.9, at_C: 12 },
+    };
+    json.riddling = { bottlesPerHour: 5200, turnsPerDay: 2, days: 30, places: 504 };
+    json.costs!.riddling_hours = null;
+    json.costs!.heldBack_bottles = 120;
+    json.actual = {
+      bottlesFilled: 7900,
+      bottlesBroken: 60,
+      bottlesDisgorged: 7840,
+      bottlesFinished: 7800,
+      tirageSugar_kg: 149.5,
+      pressure_bar: 4.1,
+      pressureAt_C: 11,
+      sugar_gL: 8.8,
+      alcohol_vol: 11.9,
+      cost: 41_000,
+    };
+  });
+  const states = Object.values(found.plan.readings).map(({ state }) => state);
+  expect(states).toEqual([
+    "still working",
+    "stuck",
+    "still working",
+    "finished",
+    "still working",
+    "too high",
+  ]);
+  expect(await recalculated(seasonBook([found]))).toEqual([]);
+});
+
+test("a season in two currencies, with packs that differ", async () => {
+  const one = changed("oxlip-hill-brut.json", (json) => {
+    json.batch!.currency = "CHF";
+    json.materials!.corks = { spare_pct: 0, pack: 700, price: 0.3 };
+  });
+  const sheets = seasonBook([one, batch(sampleInputs("oxlip-hill-rose.json"))]);
+  const totals = sheets[0]!.cells.filter(({ value }) => value === "several currencies");
+  expect(totals).toHaveLength(1);
+  expect(await recalculated(sheets)).toEqual([]);
+});

@@ -1,0 +1,163 @@
+/**
+ * A workbook as Excel keeps it, as far as the host's tests look: sheets in order, what stands in cells, names, and
+ * what was done on a sheet besides. Nothing is calculated.
+ */
+export interface Content {
+  readonly value: string | number | boolean;
+  readonly formula?: string;
+  /** "#N/A" as an error, not as a text. */
+  readonly error?: boolean;
+}
+export interface Name {
+  readonly name: string;
+  /** What follows the sheet's own name: it stays with the sheet when that is renamed or copied. */
+  readonly own?: string;
+  /** Anything else, as Excel gives it. */
+  readonly value?: string;
+  readonly scope?: "Workbook";
+}
+export interface Sheet {
+  readonly id: string;
+  name: string;
+  /** By "row column". */
+  readonly cells: Map<string, Content>;
+  readonly names: Name[];
+  /** Everything else that was done on it, which a copy takes over. */
+  readonly done: string[];
+}
+export interface Block {
+  readonly row: number;
+  readonly column: number;
+  readonly lastRow: number;
+  readonly lastColumn: number;
+}
+
+const LONGEST_NAME = 31;
+export const quoted = (name: string) => `'${name.replaceAll("'", "''")}'`;
+export const same = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
+
+export const emptySheet = (id: string, name: string): Sheet => ({
+  id,
+  name,
+  cells: new Map(),
+  names: [],
+  done: [],
+});
+
+export function checkName(sheets: readonly Sheet[], name: string): void {
+  if (name.length > LONGEST_NAME) throw new Error(`the name ${name} is too long`);
+  if (sheets.some((sheet) => same(sheet.name, name))) throw new Error(`the name ${name} is taken`);
+}
+
+let copies = 0;
+
+/** After all others, under the name that Excel gives: "Plan (2)". */
+export function copySheet(sheets: Sheet[], sheet: Sheet): Sheet {
+  const name = copyName(sheets, sheet.name);
+  const copy = {
+    id: `{copy-${++copies}}`,
+    name,
+    cells: new Map(sheet.cells),
+    names: [...sheet.names],
+    done: [...sheet.done],
+  };
+  sheets.push(copy);
+  return copy;
+}
+
+function copyName(sheets: readonly Sheet[], original: string): string {
+  for (let count = 2; ; count++) {
+    const suffix = ` (${count})`;
+    const name = original.slice(0, LONGEST_NAME - suffix.length) + suffix;
+    if (!sheets.some((sheet) => same(sheet.name, name))) return name;
+  }
+}
+
+export function moveSheet(sheets: Sheet[], sheet: Sheet, position: number): void {
+  sheets.splice(sheets.indexOf(sheet), 1);
+  sheets.splice(position, 0, sheet);
+}
+
+export function addName(sheet: Sheet, name: string, reference: string): void {
+  const start = `=${quoted(sheet.name)}!`;
+  sheet.names.push(
+    reference.startsWith(start) ? { name, own: reference.slice(start.length) } : { name, value: reference },
+  );
+}
+
+export const nameValue = (sheet: Sheet, { own, value = "" }: Name) =>
+  own === undefined ? value : `=${quoted(sheet.name)}!${own}`;
+
+/** "B3:C4", "B3", or nothing for the whole sheet. */
+export function blockOf(address: string | undefined): Block {
+  const match = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address ?? "");
+  if (!match) return { row: 0, column: 0, lastRow: 1_048_575, lastColumn: 16_383 };
+  const [, left = "", top, right = left, bottom = top] = match;
+  return {
+    row: Number(top) - 1,
+    column: columnOf(left),
+    lastRow: Number(bottom) - 1,
+    lastColumn: columnOf(right),
+  };
+}
+
+/** Contents by address as contents by place. */
+export const addressed = (cells: Readonly<Record<string, Content>>) =>
+  new Map(
+    Object.entries(cells).map(([address, content]) => {
+      const { row, column } = blockOf(address);
+      return [`${row} ${column}`, content] as const;
+    }),
+  );
+
+const columnOf = (letters: string) =>
+  [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+
+/** As if typed into each cell; null leaves a cell alone. */
+export function typeInto(sheet: Sheet, { row, column, lastRow, lastColumn }: Block, entries: unknown): void {
+  const rows = entries as unknown[][];
+  if (rows.length !== lastRow - row + 1 || rows.some((each) => each.length !== lastColumn - column + 1)) {
+    throw new Error("the number of entries is not that of the cells");
+  }
+  rows.forEach((each, down) =>
+    each.forEach((entry, across) => {
+      if (entry === null) return;
+      const place = `${row + down} ${column + across}`;
+      if (entry === "") sheet.cells.delete(place);
+      else sheet.cells.set(place, typed(entry as string | number | boolean));
+    }),
+  );
+}
+
+function typed(entry: string | number | boolean): Content {
+  if (typeof entry !== "string") return { value: entry };
+  if (entry.startsWith("'")) return { value: entry.slice(1) };
+  if (/^[=+@-]/.test(entry)) return { value: 0, formula: entry };
+  if (/^#(N\/A|REF!|VALUE!)$/.test(entry)) return { value: entry, error: true };
+  if (/^(true|false)\s*$/i.test(entry)) return { value: /^t/i.test(entry) };
+  // the one date that these tests type
+  if (/^\d+\/\d+$/.test(entry)) return { value: 45_000 };
+  return entry.trim() !== "" && !Number.isNaN(Number(entry)) ? { value: Number(entry) } : { value: entry };
+}
+
+/** What Excel answers when a range is loaded: a text's apostrophe is in neither. */
+export function loadedCells(sheet: Sheet, { row, column, lastRow, lastColumn }: Block) {
+  const grid = <Answer>(answer: (content: Content | undefined) => Answer) =>
+    Array.from({ length: lastRow - row + 1 }, (_, down) =>
+      Array.from({ length: lastColumn - column + 1 }, (__, across) =>
+        answer(sheet.cells.get(`${row + down} ${column + across}`)),
+      ),
+    );
+  return {
+    Values: grid((content) => content?.value ?? ""),
+    Formulas: grid((content) => content?.formula ?? content?.value ?? ""),
+    ValueTypes: grid(typeOf),
+  };
+}
+
+const TYPES = { string: "String", number: "Double", boolean: "Boolean" } as const;
+
+function typeOf(content: Content | undefined): string {
+  if (content === undefined) return "Empty";
+  return content.error ? "Error" : TYPES[typeof content.value as keyof typeof TYPES];
+}
