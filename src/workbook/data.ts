@@ -18,6 +18,7 @@ export type CellStyle =
   | "input"
   | "result"
   | "total"
+  | "totalWord"
   | "key"
   | "verdict"
   | "caution";
@@ -127,6 +128,8 @@ export interface SheetData {
   /** Printed one page wide and at most so many pages tall; 0 is as many as it takes. */
   readonly pagesTall: number;
   readonly landscape: boolean;
+  /** What is printed, where not all of it. */
+  readonly printArea?: Area;
   /** Goes before all other sheets; otherwise after them. */
   readonly first?: boolean;
 }

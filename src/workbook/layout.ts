@@ -36,12 +36,17 @@ export interface Row {
   readonly merge?: readonly [column: number, lastColumn: number];
   /** Lines of wrapped text, where more than one. */
   readonly lines?: number;
+  /** Points, where the row is not as tall as its lines. */
+  readonly height?: number;
 }
 
 const POINTS_PER_LINE = 13.5;
 const LINE_PADDING = 2;
 
-export type Page = Pick<SheetData, "frozenRows" | "pagesTall" | "landscape" | "first">;
+export interface Page extends Pick<SheetData, "frozenRows" | "pagesTall" | "landscape" | "first"> {
+  /** Only so many columns are printed, down to the row of this cell. */
+  readonly printed?: { readonly columns: number; readonly to: string };
+}
 
 /** A chart asks for its cells by their names, as formulas do. */
 export interface ChartSpec extends Omit<ChartData, "categories" | "series" | "place"> {
@@ -80,6 +85,7 @@ export function layOut({
   elsewhere = () => undefined,
   listOf = () => undefined,
 }: Layout): SheetData {
+  const { printed, ...rest } = page;
   const places = new Map<string, { readonly row: number; readonly column: number }>();
   const names: DefinedName[] = [];
   rows.forEach(({ cells }, row) =>
@@ -129,9 +135,10 @@ export function layOut({
     cells,
     columnWidths,
     rowHeights: new Map(
-      rows.flatMap(({ lines }, row) =>
-        lines !== undefined && lines > 1 ? [[row, lines * POINTS_PER_LINE + LINE_PADDING] as const] : [],
-      ),
+      rows.flatMap(({ lines = 1, height }, row) => {
+        const points = height ?? (lines > 1 ? lines * POINTS_PER_LINE + LINE_PADDING : undefined);
+        return points === undefined ? [] : [[row, points] as const];
+      }),
     ),
     merges: rows.flatMap(({ merge }, row) =>
       merge ? [{ row, column: merge[0], lastColumn: merge[1] }] : [],
@@ -150,6 +157,9 @@ export function layOut({
       series: series.map(({ values, ...each }) => ({ ...each, values: areaOf(values) })),
     })),
     gridlines: false,
-    ...page,
+    ...rest,
+    ...(printed && {
+      printArea: { row: 0, column: 0, lastRow: placeOf(printed.to).row, lastColumn: printed.columns - 1 },
+    }),
   };
 }

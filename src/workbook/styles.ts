@@ -22,6 +22,8 @@ export interface Look {
 /** On every machine that opens these sheets, or with a twin of the same widths. */
 export const FONT = "Arial";
 export const FONT_SIZE = 10;
+/** On all four sides of a printed page, inches. */
+export const MARGIN_INCHES = 0.4;
 export const BORDER_COLOR = "8C8C8C";
 
 const INK = "1F1F1F";
@@ -40,6 +42,7 @@ export const looks: Readonly<Record<CellStyle, Look>> = {
   input: { color: INK, fill: "FFF6DC", border: "box" },
   result: { color: INK, align: "right" },
   total: { bold: true, color: INK, border: "above" },
+  totalWord: { bold: true, color: INK, border: "above", align: "left", indent: true },
   key: { bold: true, size: 11, color: INK, align: "right" },
   verdict: { bold: true, color: INK, align: "left", indent: true },
   caution: { color: INK, wrap: true },

@@ -13,8 +13,8 @@ export const REGISTER_KEYS = [
   "yeast",
   "nutrient",
   "riddlingAid",
-  "filling",
   "fillingLoss",
+  "filling",
   "breakage",
   "disgorging",
   "disgorgingLoss",
@@ -75,7 +75,7 @@ export function registerLines(inputs: BatchInputs, plan: BatchPlan): Record<Regi
     nutrient: tank("in", lines.nutrient.need, tirage.volumeHl),
     riddlingAid: tank("in", lines.riddlingAid.need, tirage.volumeHl),
     filling: { ...tank("out", inBottles, inBottles), bottles: tirage.bottles },
-    fillingLoss: { ...tank("out", tirage.volumeHl - inBottles, inBottles), bottles: tirage.bottles },
+    fillingLoss: tank("out", tirage.volumeHl - inBottles, inBottles),
     breakage: cellar(dates.disgorging, left, finished, { out: broken }),
     disgorging: cellar(dates.disgorging, left, finished, { out: finished }),
     disgorgingLoss: cellar(dates.disgorging, left - litresOf(disgorging.lost_mL) / LITRES_PER_HL, finished, {

@@ -8,6 +8,7 @@ import { writeCells } from "./contents";
 import { copyName, draftNames, removeSheets } from "./drafts";
 import { look, type Look } from "./look";
 import type { Offered } from "./offered";
+import { ADDING_BYTES, PAGE_BYTES, Requests, chartBytes, differenceBytes, writingBytes } from "./requests";
 import { layOutPages, writeSheet } from "./sheet";
 import { isUndoRefused } from "./undo-groups";
 import { addValidations } from "./validations";
@@ -36,14 +37,9 @@ export async function addSheets(
       added = drafts.flatMap((name, index) =>
         making[index]?.kind === "model" ? [name, copyName(name)] : [name],
       );
-      suspend(context, found, offered);
-      const all = begin(context, sheets, making, drafts, offered);
-      await context.sync();
+      const all = await begin(context, sheets, making, drafts, found, offered);
       added = all.map(({ sheet }) => sheet.id);
-
-      suspend(context, found, offered);
-      write(all, found, offered);
-      await context.sync();
+      await write(context, all, found, offered);
       await finish(context, all, offered);
     });
   } catch (error) {
@@ -52,48 +48,59 @@ export async function addSheets(
   }
 }
 
-function suspend({ application }: Excel.RequestContext, { calculatesByHand }: Look, offered: Offered): void {
-  if (offered.screenUpdating) application.suspendScreenUpdatingUntilNextSync();
-  // where the user calculates by hand nothing would calculate the sheets afterwards
-  if (offered.calculation && !calculatesByHand) application.suspendApiCalculationUntilNextSync();
-}
-
 /** Adds the sheets in their order. A model is written before it is copied. */
-function begin(
-  { workbook }: Excel.RequestContext,
+async function begin(
+  context: Excel.RequestContext,
   sheets: readonly SheetData[],
   makings: readonly Making[],
   drafts: readonly string[],
+  found: Look,
   offered: Offered,
-): Begun[] {
+): Promise<Begun[]> {
+  const writes = makings.some(({ kind }) => kind === "model");
+  const requests = new Requests(context, () => {
+    if (writes) suspend(context, found, offered);
+  });
   const all: Begun[] = [];
-  sheets.forEach((data, index) => {
+  for (const [index, data] of sheets.entries()) {
     const [making, name] = [makings[index]!, drafts[index]!];
     const model = making.kind === "copy" ? all[making.of] : undefined;
-    const sheet = model ? model.sheet.copy("End") : workbook.worksheets.add(name);
+    await requests.makeRoom(making.kind === "model" ? writingBytes(making.start) : ADDING_BYTES);
+    const sheet = model ? model.sheet.copy("End") : context.workbook.worksheets.add(name);
     if (model) sheet.name = name;
     if (making.kind === "model") writeSheet(sheet, { ...making.start, name }, offered);
     all.push({ sheet: sheet.load("id"), data, making });
-  });
+  }
+  await requests.send();
   return all;
 }
 
-function write(all: readonly Begun[], { calculatesByHand }: Look, offered: Offered): void {
+async function write(
+  context: Excel.RequestContext,
+  all: readonly Begun[],
+  found: Look,
+  offered: Offered,
+): Promise<void> {
+  const requests = new Requests(context, () => suspend(context, found, offered));
+  await requests.makeRoom(ADDING_BYTES * all.length);
   // all before any is written: formulas may read other new sheets
   for (const { sheet, data } of all) sheet.name = data.name;
   all.filter(({ data }) => data.first).forEach(({ sheet }, position) => (sheet.position = position));
   for (const { sheet, data, making } of all) {
-    if (making.kind === "alone") writeSheet(sheet, data, offered);
-    else writeRest(sheet, data, making.start, offered);
+    if (making.kind === "alone") {
+      await requests.makeRoom(writingBytes(data));
+      writeSheet(sheet, data, offered);
+      continue;
+    }
+    // what a model and its copies still lack
+    const [cells, validations] = [differingCells(making.start, data), laterRules(data)];
+    await requests.makeRoom(differenceBytes(cells, validations));
+    writeCells(sheet, cells);
+    if (offered.validations) addValidations(sheet, { ...data, validations }, offered);
   }
-  if (offered.calculation && calculatesByHand) for (const { sheet } of all) sheet.calculate(true);
+  if (offered.calculation && found.calculatesByHand) for (const { sheet } of all) sheet.calculate(true);
   all[0]?.sheet.activate();
-}
-
-/** What a model and its copies still lack. */
-function writeRest(sheet: Excel.Worksheet, data: SheetData, start: SheetData, offered: Offered): void {
-  writeCells(sheet, differingCells(start, data));
-  if (offered.validations) addValidations(sheet, { ...data, validations: laterRules(data) }, offered);
+  await requests.send();
 }
 
 /**
@@ -101,13 +108,28 @@ function writeRest(sheet: Excel.Worksheet, data: SheetData, start: SheetData, of
  * printer refuses. By then the cells are calculated, so that Excel takes a chart's numbers for numbers.
  */
 async function finish(context: Excel.RequestContext, all: readonly Begun[], offered: Offered): Promise<void> {
-  if (offered.charts) for (const { sheet, data } of all) addCharts(sheet, data);
-  if (offered.printing) for (const { sheet, data } of all) layOutPages(sheet, data);
   if (!offered.charts && !offered.printing) return;
-  await context.sync().catch((error: unknown) => {
+  const requests = new Requests(context);
+  try {
+    for (const { sheet, data } of offered.charts ? all : []) {
+      await requests.makeRoom(chartBytes(data));
+      addCharts(sheet, data);
+    }
+    for (const { sheet, data } of offered.printing ? all : []) {
+      await requests.makeRoom(PAGE_BYTES);
+      layOutPages(sheet, data);
+    }
+    await requests.send();
+  } catch (error) {
     // refused for the undo group alone, it is all done once more without
     if (isUndoRefused(error)) throw error;
-  });
+  }
+}
+
+function suspend({ application }: Excel.RequestContext, { calculatesByHand }: Look, offered: Offered): void {
+  if (offered.screenUpdating) application.suspendScreenUpdatingUntilNextSync();
+  // where the user calculates by hand nothing would calculate the sheets afterwards
+  if (offered.calculation && !calculatesByHand) application.suspendApiCalculationUntilNextSync();
 }
 
 function refuseTaken(sheets: readonly SheetData[], sheetNames: readonly string[]): void {

@@ -1,13 +1,13 @@
 /**
- * The sheets that have a certain name, with all their named cells. Three steps, each one round trip up to a hundred
- * sheets: Excel on the web answers with at most 5 MB, and the names of a hundred plans are some 3 MB.
+ * The sheets that have a certain name, with all their named cells. Three steps, each one round trip for as many sheets
+ * as one answer can hold: Excel on the web gives at most 5 MB, and the names of eighty plans are some 3 MB.
  */
 import type { NamedCell, NamedSheet } from "../host";
 import { placeIn, type Place } from "../reference";
 import { rangeAt, rectangleAddress, rectangles, type Rectangle } from "./areas";
 import { holdsFormula } from "./contents";
 
-const SHEETS_AT_ONCE = 100;
+const SHEETS_AT_ONCE = 80;
 
 interface Found {
   readonly id: string;

@@ -29,7 +29,10 @@ const LINE = TEXT * 1.5;
 const MARGIN = 8;
 const TICK = 4;
 /** Names of bars take no more of the breadth than this. */
-const WIDEST_NAMES = 0.4;
+const WIDEST_NAMES = 0.45;
+/** Between a mark and the next one up, and at least between two below. */
+const APART_UP = 40;
+const APART_ACROSS = 50;
 const ink = (color: string) => `#${color}`;
 
 export function chartSvg(reading: ChartReading, { width, height }: Box, shown: Shown): SvgNode {
@@ -75,7 +78,7 @@ interface Room {
 function plotOf(reading: ChartReading, room: Room, shown: Shown): SvgNode[] {
   const { chart } = reading;
   const isLines = chart.kind === "lines";
-  const [x, y] = scales(reading, room);
+  const y = upScale(reading, room.foot - room.top);
   const names = isLines
     ? y.ticks.map((tick) => shownOn(chart.vertical, shown)(tick))
     : namesOf(reading, shown);
@@ -84,6 +87,7 @@ function plotOf(reading: ChartReading, room: Room, shown: Shown): SvgNode[] {
   const turned = chart.vertical.title === "" ? 0 : LINE;
   const left = room.left + turned + Math.min(widest, limit) + 2 * TICK;
   const foot = room.foot - LINE - (chart.horizontal.title === "" ? 0 : LINE) - TICK;
+  const x = acrossScale(reading, room.right - left, shownOn(chart.horizontal, shown));
   // half a number stands out beyond the last mark
   const right = room.right - widthOf(shownOn(chart.horizontal, shown)(x.max), TEXT) / 2;
   const box = { width: Math.max(1, right - left), height: Math.max(1, foot - room.top) };
@@ -118,19 +122,20 @@ function plotOf(reading: ChartReading, room: Room, shown: Shown): SvgNode[] {
   ];
 }
 
-function scales(reading: ChartReading, { left, right, top, foot }: Room): readonly [Scale, Scale] {
-  const { chart, categories, series } = reading;
-  const across = { steps: (right - left) / 70 };
-  const up = { steps: (foot - top) / 40 };
-  if (chart.kind === "lines") {
-    const drawn = series.filter((_, index) => chart.series[index] && lookOf(chart.series[index]));
-    return [
-      scaleOf(numbersIn(categories), chart.horizontal, across),
-      scaleOf(drawn.flatMap(numbersIn), chart.vertical, up),
-    ];
-  }
-  const ends = barsOf(reading).flatMap(({ from, to }) => [from, to]);
-  return [scaleOf(ends, chart.horizontal, { ...across, fromZero: true }), scaleOf([], {}, up)];
+function upScale({ chart, series }: ChartReading, height: number): Scale {
+  const drawn = chart.series.flatMap((each, index) => (lookOf(each) ? numbersIn(series[index] ?? []) : []));
+  return scaleOf(drawn, chart.vertical, { steps: height / APART_UP });
+}
+
+/** As many marks as their numbers, seen beside one another, leave room for. */
+function acrossScale(reading: ChartReading, width: number, shown: (value: number) => string): Scale {
+  const { chart, categories } = reading;
+  const isLines = chart.kind === "lines";
+  const numbers = isLines ? numbersIn(categories) : barsOf(reading).flatMap(({ from, to }) => [from, to]);
+  const inSteps = (apart: number) =>
+    scaleOf(numbers, chart.horizontal, { steps: width / apart, fromZero: !isLines });
+  const { min, max } = inSteps(APART_ACROSS);
+  return inSteps(Math.max(APART_ACROSS, TEXT + widthOf(shown(min), TEXT), TEXT + widthOf(shown(max), TEXT)));
 }
 
 const numbersIn = (values: readonly CellValue[]) => values.flatMap((value) => numberIn(value) ?? []);

@@ -4,7 +4,7 @@
 import { node, type SvgNode } from "./svg";
 
 /** An Arial letter on average, as a share of its size; a little more than less. */
-const LETTER = 0.56;
+const LETTER = 0.53;
 
 export const widthOf = (text: string, size: number) => [...text].length * size * LETTER;
 

@@ -2,8 +2,15 @@
  * Workbook data → an .xlsx file. The only place that knows the library; runs in Node and in the browser.
  */
 import { writeXlsx, type WriteSheet } from "hucre/xlsx";
-import { columnLetters, quotedSheet, type SheetData, type WorkbookData } from "../../workbook/data";
-import { FONT, FONT_SIZE } from "../../workbook/styles";
+import {
+  columnLetters,
+  quotedSheet,
+  type SheetData,
+  type WorkbookData,
+  areaAddress,
+  type Area,
+} from "../../workbook/data";
+import { FONT, FONT_SIZE, MARGIN_INCHES } from "../../workbook/styles";
 import { fileCells } from "./cells";
 import { fileChart } from "./chart";
 import { chartEdits } from "./chart-part";
@@ -17,6 +24,18 @@ const FIXED_DATE = new Date(Date.UTC(1980, 0, 1));
 
 /** Characters → the file's unit, which includes 5 px of padding; a digit of the default font is 7 px wide. */
 const fileWidth = (characters: number) => Math.trunc(((characters * 7 + 5) / 7) * 256) / 256;
+
+const MARGINS = {
+  top: MARGIN_INCHES,
+  bottom: MARGIN_INCHES,
+  left: MARGIN_INCHES,
+  right: MARGIN_INCHES,
+  header: MARGIN_INCHES / 2,
+  footer: MARGIN_INCHES / 2,
+};
+
+/** "$A$1:$P$60": the library puts the sheet's name before it. */
+const rangeOf = (area: Area) => areaAddress(area, "").replace(/^'.*'!/, "");
 
 function fileSheet(sheet: SheetData): WriteSheet {
   const rows = Math.max(0, ...[...sheet.rowHeights.keys()].map((row) => row + 1));
@@ -45,6 +64,8 @@ function fileSheet(sheet: SheetData): WriteSheet {
       fitToPage: true,
       fitToWidth: 1,
       fitToHeight: sheet.pagesTall,
+      margins: MARGINS,
+      ...(sheet.printArea && { printArea: rangeOf(sheet.printArea) }),
     },
     view: { showGridLines: sheet.gridlines },
   };

@@ -13,7 +13,7 @@ export const LAST_DESIGNATION = nameOf(designations.length - 1);
 
 export const designationRows = (): Row[] => [
   ...headed("Ageing minima by designation"),
-  columnHeads("Designation", ">On the lees, months", ">In all, months", "", "Source"),
+  { ...columnHeads("Designation", ">On the lees, months", ">In all, months", "", "~Source"), lines: 2 },
   ...designations.map(({ name, leesMonths, totalMonths, source }, index) => {
     const label = { ...text(name, "label") };
     const months = (value: number) => ({ value, style: "result" as const, format: FORMATS.whole });
@@ -24,7 +24,7 @@ export const designationRows = (): Row[] => [
         months(leesMonths),
         months(totalMonths),
         undefined,
-        text(sourceText(source), "note"),
+        text(sourceText(source), "unit"),
       ],
     };
   }),

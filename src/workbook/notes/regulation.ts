@@ -44,7 +44,7 @@ const limitRow = (whose: string, key: string, { value, unit, source }: Limit): R
     text(whose, "label"),
     number(value),
     text(unit, "unit"),
-    text(sourceText(source), "note"),
+    text(sourceText(source), "unit"),
   ],
 });
 
@@ -60,7 +60,7 @@ export function limitRows(): Row[] {
             text(ruleSet, "label"),
             undefined,
             undefined,
-            text(`${allowedMl.join(", ")} mL; ${sourceText(source)}`, "note"),
+            text(`${allowedMl.join(", ")} mL; ${sourceText(source)}`, "unit"),
           ],
         },
       ];
@@ -69,7 +69,7 @@ export function limitRows(): Row[] {
   const practice = Object.entries(practiceLimits).map(([key, limit]) => limitRow("practice", key, limit));
   return [
     ...headed("Limits"),
-    columnHeads("What", "Rules", ">Value", "~Unit", "Source"),
+    columnHeads("What", "Rules", ">Value", "~Unit", "~Source"),
     ...legal,
     ...practice,
   ];
@@ -77,7 +77,7 @@ export function limitRows(): Row[] {
 
 export const pressureRows = (): Row[] => [
   ...headed("Pressure classes"),
-  columnHeads("Class", "Rules", ">From", ">To", "Counted in, and source"),
+  columnHeads("Class", "Rules", ">From", ">To", "~Counted in, and source"),
   ...ruleSetsOf(pressureRules).flatMap((ruleSet) => {
     const { measure, classes, source } = pressureRules[ruleSet];
     return classes.map(({ name, low, high, smallBottle }) => ({
@@ -88,7 +88,7 @@ export const pressureRows = (): Row[] => [
         high === null ? { value: "open", style: "result" as const } : number(high),
         text(
           `${measure}${smallBottle ? `; from ${smallBottle.low} in bottles below ${smallBottle.belowMl} mL` : ""}; ${sourceText(source)}`,
-          "note",
+          "unit",
         ),
       ],
     }));
@@ -97,7 +97,7 @@ export const pressureRows = (): Row[] => [
 
 export const sweetnessRows = (): Row[] => [
   ...headed("Sweetness terms, g/L glucose + fructose"),
-  columnHeads("Term", "Rules", ">From", ">To", "Words in other languages, and source"),
+  columnHeads("Term", "Rules", ">From", ">To", "~Words in other languages, and source"),
   ...ruleSetsOf(sweetnessRules).flatMap((ruleSet) => {
     const { bands, source } = sweetnessRules[ruleSet];
     return bands.map((band) => {
@@ -113,7 +113,7 @@ export const sweetnessRows = (): Row[] => [
           { value: bound(band.high, band.highIncluded, "below"), style: "result" as const },
           text(
             `${band.onlyWithoutAddedSugar ? "only without added sugar; " : ""}${words.join(", ")}; ${sourceText(source)}`,
-            "note",
+            "unit",
           ),
         ],
       };

@@ -5,7 +5,7 @@ import type { CellStyle } from "../data";
 import type { Row } from "../layout";
 import { text } from "../plan/rows";
 
-export const NOTES_WIDTHS = [34, 16, 12, 12, 60] as const;
+export const NOTES_WIDTHS = [50, 12, 12, 13, 62] as const;
 const LAST_COLUMN = NOTES_WIDTHS.length - 1;
 const LINE = NOTES_WIDTHS.reduce((sum, width) => sum + width, 0);
 

@@ -32,6 +32,7 @@ import {
   type Batch,
   type Section,
   type Unit,
+  gap,
 } from "./rows";
 
 const RATES = [
@@ -140,7 +141,7 @@ export const costsSection: Section = (batch) => {
       formula: minus(cell("plan_finished_bottles"), input("costs.heldBack_bottles")),
       note: "after breakage and the stock held back",
     }),
-    { cells: [] },
+    gap,
     columnHeads("Part", ">Cost", "", ">A bottle", ">Share"),
     ...PARTS.map(([key, label, formula]) => row(key, label, formula, "result")),
     row("total", "Total", builtin("SUM", range("plan_cost_baseWine", "plan_cost_duty")), "total"),

@@ -19,7 +19,7 @@ import {
 import type { Row } from "../layout";
 import { disgorgingResults } from "./disgorging-results";
 import { labelResults } from "./label-results";
-import { FORMATS, heading, input, inputRow, resultRow, type Batch, type Section } from "./rows";
+import { FORMATS, heading, input, inputRow, resultRow, type Batch, type Section, gap } from "./rows";
 
 const DISGORGING = ["filled_mL", "lost_mL", "pressureLost_bar", "neckBath_C"] as const;
 const DOSAGE = [
@@ -58,7 +58,7 @@ export const dosageSection: Section = (batch) => [
   ...heading("Disgorging and dosage"),
   ...DISGORGING.map((key) => inputRow(`disgorging.${key}`, batch)),
   ...DOSAGE.map((key) => inputRow(`dosage.${key}`, batch)),
-  { cells: [] },
+  gap,
   ...disgorgingResults(batch),
   ...dosageResults(batch),
   ...labelResults(batch),

@@ -5,7 +5,7 @@ import type { CellValue } from "../data";
 import { builtin, cell } from "../formula";
 import type { Row } from "../layout";
 import { worstOf } from "./checks";
-import { FORMATS, currencyUnit, input, resultRow, text, type Section, type Unit } from "./rows";
+import { FORMATS, currencyUnit, input, resultRow, text, type Section, type Unit, gap } from "./rows";
 
 const TITLE = "Batch plan: ";
 
@@ -38,7 +38,7 @@ export const glanceSection: Section = (batch) => {
         ),
       ],
     },
-    { cells: [] },
+    gap,
     resultRow({
       name: "plan_worst",
       label: "Worst check",

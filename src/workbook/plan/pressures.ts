@@ -4,7 +4,17 @@
 import type { PressureRange } from "../../cellar/carbonation";
 import { blank, cell, mousse, nth, number, numberOf, type Expression } from "../formula";
 import type { Row } from "../layout";
-import { FORMATS, columnHeads, input, resultCell, resultRow, text, wineAndBottle, type Batch } from "./rows";
+import {
+  FORMATS,
+  columnHeads,
+  input,
+  resultCell,
+  resultRow,
+  text,
+  wineAndBottle,
+  type Batch,
+  gap,
+} from "./rows";
 
 const dose = cell("plan_dose_gL");
 
@@ -12,7 +22,7 @@ export function pressureRows(batch: Batch): Row[] {
   const { tirage } = batch.plan;
   const given = batch.inputs.tirage;
   return [
-    { cells: [] },
+    gap,
     {
       cells: [
         text("Excess pressure under the crown cap; 95 % of the bottles lie between low and high.", "note"),

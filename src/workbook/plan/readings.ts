@@ -19,7 +19,17 @@ import {
   type Expression,
 } from "../formula";
 import type { Row } from "../layout";
-import { FORMATS, columnHeads, input, inputCell, resultCell, text, wineAndBottle, type Batch } from "./rows";
+import {
+  FORMATS,
+  columnHeads,
+  input,
+  inputCell,
+  resultCell,
+  text,
+  wineAndBottle,
+  type Batch,
+  gap,
+} from "./rows";
 
 const dose = cell("plan_dose_gL");
 const alcohol = input("baseWine.alcohol_vol");
@@ -27,7 +37,7 @@ const table = domains.gaugeTableC;
 const { finishedShare, stuckDays, stuckRise } = READING_RULES;
 
 export const readingRows = (batch: Batch): Row[] => [
-  { cells: [] },
+  gap,
   columnHeads(
     "Gauge readings as they come",
     ">Day",

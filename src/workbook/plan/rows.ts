@@ -27,6 +27,9 @@ export const FORMATS = {
   three: "0.000",
   /** Shares of one. */
   percent: "0.0%",
+  /** Counts of which most are 0: a dash is easier to pass over. */
+  wholeOrDash: '#,##0;-#,##0;"–"',
+  twoOrDash: '#,##0.00;-#,##0.00;"–"',
 } as const;
 
 const byDotted = new Map(placedFields(fields).map((each) => [each.dotted, each]));
@@ -129,10 +132,13 @@ export function resultRow(result: Result): Row {
   };
 }
 
+/** Room between what belongs together and what does not; a full row would lengthen the print. */
+export const gap: Row = { cells: [], height: 6 };
+
 /** A heading, with room above it. */
-export function heading(title: string): Row[] {
-  const cells = [text(title, "heading"), ...Array.from({ length: LAST_COLUMN }, () => text("", "heading"))];
-  return [{ cells: [] }, { cells }];
+export function heading(title: string, lastColumn = LAST_COLUMN): Row[] {
+  const cells = [text(title, "heading"), ...Array.from({ length: lastColumn }, () => text("", "heading"))];
+  return [gap, { cells }];
 }
 
 /** Heads of a table: ">" marks those of number columns, to the right like their numbers, "~" those set a little away. */

@@ -37,6 +37,9 @@ const SECTIONS: readonly Section[] = [
   cautionsSection,
 ];
 
+/** Room for a chart that is wider than the tables. */
+const BESIDE = [13, 13, 13] as const;
+
 /** The title stays in sight; a batch prints on two pages. */
 const PAGE = { frozenRows: 1, pagesTall: 2, landscape: false };
 
@@ -52,10 +55,10 @@ export function planSheet(
   return layOut({
     name: freeSheetName("Plan", inputs.batch.name, takenNames),
     rows: planRows({ inputs, plan }),
-    columnWidths: COLUMN_WIDTHS,
+    columnWidths: [...COLUMN_WIDTHS, ...BESIDE],
     page: PAGE,
     write: dialect,
-    charts: planCharts(),
+    charts: planCharts,
     ...(listOf && { listOf }),
   });
 }

@@ -16,7 +16,7 @@ import {
   type Expression,
 } from "../formula";
 import { pressureRows } from "./pressures";
-import { FORMATS, heading, input, inputRow, resultRow, wineAndBottle, type Section } from "./rows";
+import { FORMATS, heading, input, inputRow, resultRow, wineAndBottle, type Section, gap } from "./rows";
 
 const dose = cell("plan_dose_gL");
 const wine = cell("plan_wineWithStarter_hL");
@@ -59,7 +59,7 @@ export const tirageSection: Section = (batch) => {
   return [
     ...heading("Tirage"),
     ...CHOICES.map((key) => inputRow(`tirage.${key}`, batch)),
-    { cells: [] },
+    gap,
     resultRow({
       name: "plan_dose_gL",
       label: "Dose in the filled bottle",

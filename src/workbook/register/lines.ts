@@ -99,7 +99,6 @@ export const registerRules: Readonly<Record<RegisterKey, LineRules>> = {
   }),
   fillingLoss: tank("Lost at filling", "wine", "hL", minus(filledWine, hlOf(filled)), hlOf(filled), {
     way: "out",
-    bottles: filled,
   }),
   breakage: cellar(
     "Broken on the lees",

@@ -17,7 +17,7 @@ import { FORMATS, columnHeads, input, resultCell, text } from "../plan/rows";
 import { freeSheetName } from "../sheet-names";
 import { registerRules } from "./lines";
 
-const COLUMN_WIDTHS = [11, 30, 27, 14, 11, 11, 8, 12, 12, 12, 12, 12, 12, 36] as const;
+const COLUMN_WIDTHS = [12, 30, 27, 14, 11, 11, 8, 12, 12, 12, 12, 12, 12, 36] as const;
 const PAGE = { frozenRows: 5, pagesTall: 1, landscape: true };
 const TITLE = "Register: ";
 

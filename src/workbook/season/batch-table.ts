@@ -156,9 +156,9 @@ export function batchTable(plans: readonly LinkedPlan[]): Row[] {
   const all = (key: string) => columnOf(key, plans.length);
   const totals = seasonTotals(plans);
   const any = (word: string) => operation(builtin("COUNTIF", all("worst"), word), ">", 0);
-  const totalOf = ({ key, total, format }: Column): CellSpec | undefined => {
+  const totalOf = ({ key, total, format, style }: Column): CellSpec | undefined => {
     const made = (value: CellValue, formula: Expression, name = seasonName("total", key)): CellSpec =>
-      resultCell({ name, value, formula, format, style: "total" });
+      resultCell({ name, value, formula, format, style: style === "verdict" ? "totalWord" : "total" });
     switch (total) {
       case undefined:
         return text("", "total");
@@ -190,7 +190,7 @@ export function batchTable(plans: readonly LinkedPlan[]): Row[] {
     }
   };
   return [
-    columnHeads(...COLUMNS.map(({ head }) => head)),
+    { ...columnHeads(...COLUMNS.map(({ head }) => head)), lines: 2 },
     ...plans.map((linked, index) => ({
       cells: COLUMNS.map(({ key, format, from, value, style = "result" }) =>
         resultCell({

@@ -23,7 +23,7 @@ export function calendarRows(plans: readonly LinkedPlan[]): Row[] {
   const seriesOf = (key: string) =>
     ({ kind: "range", first: monthCell(0, key), last: monthCell(months.length - 1, key) }) as const;
   return [
-    columnHeads("Month", ">No.", ...columns.map(({ head }) => head)),
+    { ...columnHeads("Month", ">No.", ...columns.map(({ head }) => head)), lines: 2 },
     ...months.map((month, index): Row => {
       const number = cell(monthCell(index, "number"));
       return {
@@ -31,7 +31,7 @@ export function calendarRows(plans: readonly LinkedPlan[]): Row[] {
           resultCell({
             key: monthCell(index, "date"),
             value: month.date,
-            style: "label",
+            style: "unit",
             format: "yyyy-mm",
             formula: index === 0 ? firstMonth(all("tirage")) : nextMonth(cell(monthCell(index - 1, "date"))),
           }),
@@ -78,7 +78,7 @@ export function calendarRows(plans: readonly LinkedPlan[]): Row[] {
         resultCell({
           name: "season_beyond",
           value: 0,
-          format: FORMATS.whole,
+          format: FORMATS.wholeOrDash,
           formula: builtin(
             "SUMPRODUCT",
             times(1, operation(all("releaseMonth"), ">", cell(monthCell(months.length - 1, "number")))),
@@ -148,42 +148,42 @@ function columnsFor(all: (key: string) => Expression): readonly Column[] {
     {
       key: "tirageHl",
       head: ">Tirage, hL",
-      format: FORMATS.two,
+      format: FORMATS.twoOrDash,
       money: false,
       formula: inMonth("tirageMonth", "volume_hL"),
     },
     {
       key: "filled",
       head: ">Bottles to fill",
-      format: FORMATS.whole,
+      format: FORMATS.wholeOrDash,
       money: false,
       formula: inMonth("tirageMonth", "bottles"),
     },
     {
       key: "riddling",
-      head: ">Riddling begins, bottles",
-      format: FORMATS.whole,
+      head: ">To riddle, bottles",
+      format: FORMATS.wholeOrDash,
       money: false,
       formula: inMonth("riddlingMonth", "bottles"),
     },
     {
       key: "disgorging",
       head: ">To disgorge, bottles",
-      format: FORMATS.whole,
+      format: FORMATS.wholeOrDash,
       money: false,
       formula: inMonth("disgorgingMonth", "finished"),
     },
     {
       key: "released",
       head: ">Released, bottles",
-      format: FORMATS.whole,
+      format: FORMATS.wholeOrDash,
       money: false,
       formula: inMonth("releaseMonth", "saleable"),
     },
     {
       key: "hours",
       head: ">Labour, h",
-      format: FORMATS.one,
+      format: FORMATS.twoOrDash,
       money: false,
       formula: (month) =>
         plus(
@@ -196,7 +196,7 @@ function columnsFor(all: (key: string) => Expression): readonly Column[] {
     {
       key: "toPay",
       head: ">To pay",
-      format: FORMATS.two,
+      format: FORMATS.twoOrDash,
       money: true,
       formula: (month) =>
         plus(
@@ -210,7 +210,7 @@ function columnsFor(all: (key: string) => Expression): readonly Column[] {
     {
       key: "tiedUp",
       head: ">Money tied up",
-      format: FORMATS.two,
+      format: FORMATS.twoOrDash,
       money: true,
       isState: true,
       formula: (month) =>
@@ -219,7 +219,7 @@ function columnsFor(all: (key: string) => Expression): readonly Column[] {
     {
       key: "interest",
       head: ">Interest",
-      format: FORMATS.two,
+      format: FORMATS.twoOrDash,
       money: true,
       formula: (month) =>
         plus(interestOf(atTirage, "tirageMonth", month), interestOf(atDisgorging, "disgorgingMonth", month)),

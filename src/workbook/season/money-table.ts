@@ -70,7 +70,7 @@ const COLUMNS: readonly (readonly [
 
 export function moneyTable(plans: readonly LinkedPlan[]): Row[] {
   return [
-    columnHeads("Batch", ...COLUMNS.map(([, head]) => head)),
+    { ...columnHeads("Batch", ...COLUMNS.map(([, head]) => head)), lines: 2 },
     ...plans.map((linked, index) => {
       const money = batchMoney(linked);
       const number = index + 1;

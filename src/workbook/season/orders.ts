@@ -47,16 +47,19 @@ const linesOf = (plans: readonly LinkedPlan[]) =>
 
 export function orderRows(plans: readonly LinkedPlan[]): Row[] {
   return [
-    columnHeads(
-      "To order for the season",
-      "~Unit",
-      ">Needed, with spare",
-      ">Pack size",
-      ">Packs together",
-      ">Packs batch by batch",
-      ">Packs saved",
-      ">Cost batch by batch",
-    ),
+    {
+      ...columnHeads(
+        "To order for the season",
+        "~Unit",
+        ">Needed, with spare",
+        ">Pack size",
+        ">Packs together",
+        ">Packs batch by batch",
+        ">Packs saved",
+        ">Cost batch by batch",
+      ),
+      lines: 2,
+    },
     ...linesOf(plans).map((line) => orderRow(line, plans)),
     {
       cells: [

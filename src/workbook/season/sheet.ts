@@ -18,12 +18,23 @@ import { needRows, orderRows, otherRows } from "./orders";
 const FIRST_WIDTH = 30;
 const WIDTH = 12;
 const COLUMNS = 24;
-const PAGE = { frozenRows: 1, pagesTall: 0, landscape: true, first: true };
+const PRINTED_COLUMNS = 16;
+/** The workings below are as wide as there are materials, and would make the rest too small to read. */
+const END_OF_PRINT = "season_end";
+const PAGE = {
+  frozenRows: 1,
+  pagesTall: 0,
+  landscape: true,
+  first: true,
+  printed: { columns: PRINTED_COLUMNS, to: END_OF_PRINT },
+};
 
 /** Bars of more batches could not be told apart. */
 const MOST_BARS = 40;
 const CHART = "season_chart";
 const CHART_COLUMNS = [0, 11] as const;
+
+const headed = (title: string) => heading(title, PRINTED_COLUMNS - 1);
 
 export function seasonSheet(
   plans: readonly LinkedPlan[],
@@ -42,19 +53,20 @@ export function seasonSheet(
         ),
       ],
     },
-    ...heading("Batches"),
+    ...headed("Batches"),
     ...batchTable(plans),
     { cells: [] },
     { cells: [{ value: null, style: "label", key: CHART }] },
     ...Array.from({ length: chartRows }, (): Row => ({ cells: [] })),
-    ...heading("Work month by month"),
+    ...headed("Work month by month"),
     ...calendarRows(plans),
-    ...heading("Orders"),
+    ...headed("Orders"),
     ...orderRows(plans),
     ...otherRows(plans),
-    ...heading("How the calendar comes about"),
+    { cells: [{ value: null, style: "label", key: END_OF_PRINT }] },
+    ...headed("How the calendar comes about"),
     ...moneyTable(plans),
-    ...heading("How the orders come about"),
+    ...headed("How the orders come about"),
     ...needRows(plans),
   ];
   return layOut({

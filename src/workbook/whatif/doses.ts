@@ -7,6 +7,7 @@ import { domains, isWithin } from "../../cellar/domains";
 import { sucroseGL } from "../../cellar/units";
 import { builtin, cell, minus, mousse, plus, times, type Expression } from "../formula";
 import type { Row } from "../layout";
+import { LAST_COLUMN } from "./columns";
 import { FORMATS, heading, input, resultCell, text, wineAndBottle, type Batch } from "../plan/rows";
 
 /** Steps away from the plan's dose. */
@@ -24,7 +25,7 @@ const celsiusName = (index: number) => `whatif_at_${index + 1}_C`;
 
 export function doseRows({ inputs, plan }: Batch): Row[] {
   const { tirage, baseWine } = inputs;
-  const celsius = [tirage.cellar_C, ...USUAL_CELSIUS, tirage.hottest_C];
+  const celsius = [...USUAL_CELSIUS, tirage.cellar_C, tirage.hottest_C];
   const wine = {
     baseAlcoholVol: baseWine.alcohol_vol,
     yieldShare: tirage.yield,
@@ -32,17 +33,20 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
     dissolvedCo2GL: baseWine.dissolvedCO2_gL,
   };
   const linked: readonly (readonly [number, string])[] = [
-    [0, "tirage.cellar_C"],
-    [celsius.length - 1, "tirage.hottest_C"],
+    [USUAL_CELSIUS.length, "tirage.cellar_C"],
+    [USUAL_CELSIUS.length + 1, "tirage.hottest_C"],
   ];
   return [
-    ...heading("Dose and temperature: excess pressure under the crown cap, bar"),
+    ...heading("Dose and temperature: excess pressure under the crown cap, bar", LAST_COLUMN),
     {
       cells: [
         text("Step from one dose to the next", "label"),
         { value: USUAL_STEP_GL, style: "input", name: STEP, field: stepField },
         text("g/L", "unit"),
-        text("around the plan's dose; first temperature: cellar, last: hottest day", "note"),
+        text("around the plan's dose", "note"),
+        ...USUAL_CELSIUS.slice(2).map(() => undefined),
+        text("Cellar", "numberHead"),
+        text("Hottest", "numberHead"),
       ],
     },
     {

@@ -7,11 +7,11 @@ import { layOut, type Row } from "../layout";
 import { addressIn, type LinkedPlan } from "../linked-plan";
 import { input, text } from "../plan/rows";
 import { freeSheetName } from "../sheet-names";
+import { COLUMN_WIDTHS } from "./columns";
 import { doseRows } from "./doses";
 import { sizeRows } from "./sizes";
 import { sweetnessRows } from "./sweetness";
 
-const COLUMN_WIDTHS = [42, 13, 13, 13, 13, 13, 13, 13, 13, 13] as const;
 const PAGE = { frozenRows: 1, pagesTall: 0, landscape: true };
 const TITLE = "What if: ";
 

@@ -8,6 +8,7 @@ import { cell, divided, iff, isBlank, isNumber, minus, plus, times, type Express
 import type { CellSpec, Row } from "../layout";
 import { FORMATS, columnHeads, heading, resultCell, text, type Batch } from "../plan/rows";
 import { planRows } from "../plan/sheet";
+import { LAST_COLUMN } from "./columns";
 import { namedCells, renamed, varyingCells, type PlanCell } from "./recast";
 
 const sizeField = number("Batch size", { what: "batch size", unit: "% of the plan", min: 1, max: 1000 });
@@ -71,7 +72,7 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
     };
   };
   const grid: Row[] = [
-    ...heading("Batch size"),
+    ...heading("Batch size", LAST_COLUMN),
     {
       cells: [
         text(labourField.label, "label"),
@@ -80,7 +81,10 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
         text("of the hours typed in the plan; other materials grow with the batch", "note"),
       ],
     },
-    columnHeads("Your own sizes", ">% of the plan", ...RESULTS.map(([, head]) => `>${head}`)),
+    {
+      ...columnHeads("Your own sizes", ">% of the plan", ...RESULTS.map(([, head]) => `>${head}`)),
+      lines: 2,
+    },
     ...USUAL_SIZES_PCT.map((size, index) => ({
       cells: [
         text(size === 100 ? "As planned" : "", "label"),
@@ -97,7 +101,7 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
     })),
   ];
   const workings: Row[] = [
-    ...heading("How the figures of each size come about"),
+    ...heading("How the figures of each size come about", LAST_COLUMN),
     {
       cells: [
         text("Size, % of the plan", "columnHead"),

@@ -7,6 +7,7 @@ import { domains } from "../../cellar/domains";
 import { builtin, cell, equals, iff, isNumber, operation } from "../formula";
 import type { Row } from "../layout";
 import { FORMATS, columnHeads, heading, input, placed, resultCell, text, type Batch } from "../plan/rows";
+import { LAST_COLUMN } from "./columns";
 import { planRows } from "../plan/sheet";
 import { namedCells, renamed, varyingCells } from "./recast";
 
@@ -24,9 +25,9 @@ const FIGURES = [
   ["plan_term_3", "or", "General"],
 ] as const;
 
-const NO_DOSAGE = "no dosage planned";
-const TOO_DRY = "drier than the wine";
-const NOT_SO = "not with this liqueur";
+const NO_DOSAGE = "no dosage";
+const TOO_DRY = "too dry";
+const NOT_SO = "too weak";
 const TARGET = placed("dosage.target_gL").name;
 const targetName = (index: number) => `whatif_target_${index + 1}_gL`;
 const nameAt = (index: number, name: string) => `target${index + 1} ${name}`;
@@ -41,8 +42,19 @@ export function sweetnessRows(batch: Batch): Row[] {
   const { residual_gL, kind } = batch.inputs.dosage;
 
   return [
-    ...heading("Sweetness, with the liqueur of the plan"),
-    columnHeads("Your own sweetness", ">g/L wanted", ...FIGURES.map(([, head]) => `>${head}`)),
+    ...heading("Sweetness, with the liqueur of the plan", LAST_COLUMN),
+    {
+      cells: [
+        text(
+          `“${TOO_DRY}”: the wine is sweeter already. “${NOT_SO}”: the liqueur is not strong enough.`,
+          "note",
+        ),
+      ],
+    },
+    {
+      ...columnHeads("Your own sweetness", ">g/L wanted", ...FIGURES.map(([, head]) => `>${head}`)),
+      lines: 2,
+    },
     ...USUAL_TARGETS_GL.map((target, index): Row => {
       const inputs = atSweetness(batch.inputs, target);
       const plan = planIf(inputs);

@@ -1,0 +1,203 @@
+/**
+ * Sheets of one shape in Excel, on the genuine Excel proxies: what counts as the same shape, and that copies with
+ * what differs end up as if each had been written in full.
+ */
+import { differingCells, laterRules, makings, shapeOf } from "../../src/hosts/excel/alike";
+import { draftNames, copyName } from "../../src/hosts/excel/drafts";
+import type { PlacedCell, SheetData, Validation } from "../../src/workbook/data";
+import { nameValue, type Sheet } from "../support/excel-workbook";
+import { cell, matching, namesOf, operationsOf, sheetOf, written } from "../support/excel-writing";
+import { seasonSheets } from "../support/season";
+
+const listFrom = (sheet: string | undefined): Validation => ({
+  row: 1,
+  column: 1,
+  title: "Designation",
+  message: "One of the list.",
+  allowBlank: true,
+  kind: "list",
+  options: ["a"],
+  from: { ...(sheet !== undefined && { sheet }), row: 0, column: 5, lastRow: 3, lastColumn: 5 },
+});
+
+const base = sheetOf(
+  [
+    cell("Volume"),
+    cell(12, { row: 0, column: 1, style: "input", format: "0.0" }),
+    cell(24, { row: 1, column: 1, style: "result", formula: "B1*2" }),
+  ],
+  {
+    columnWidths: [20, 10],
+    rowHeights: new Map([[1, 29]]),
+    merges: [{ row: 2, column: 0, lastColumn: 1 }],
+    names: [{ name: "volume", row: 0, column: 1 }],
+    validations: [listFrom(undefined)],
+  },
+);
+const withCell = (index: number, more: Partial<PlacedCell>): SheetData => ({
+  ...base,
+  cells: base.cells.map((each, at) => (at === index ? { ...each, ...more } : each)),
+});
+
+describe("the same shape", () => {
+  test.each<[string, SheetData]>([
+    ["another value", withCell(1, { value: 30 })],
+    ["another text", withCell(0, { value: "Tank" })],
+    ["another formula", withCell(2, { formula: "B1*3" })],
+    ["a formula where a value was", withCell(1, { formula: "1+1" })],
+    ["another name", { ...base, name: "Plan · Rosé" }],
+    ["another page, place and charts", { ...base, pagesTall: 5, landscape: true, first: true, charts: [] }],
+    ["the sheet itself named in a rule", { ...base, validations: [listFrom(base.name)] }],
+  ])("%s", (_what, sheet) => expect(shapeOf(sheet)).toBe(shapeOf(base)));
+
+  test.each<[string, SheetData]>([
+    ["style", withCell(0, { style: "note" })],
+    ["format", withCell(1, { format: "0.00" })],
+    ["no format", withCell(1, { format: undefined })],
+    ["place of a cell", withCell(2, { row: 3 })],
+    ["a cell less", { ...base, cells: base.cells.slice(1) }],
+    ["widths", { ...base, columnWidths: [20, 11] }],
+    ["heights", { ...base, rowHeights: new Map([[1, 30]]) }],
+    ["merges", { ...base, merges: [] }],
+    ["frozen rows", { ...base, frozenRows: 1 }],
+    ["place of a name", { ...base, names: [{ name: "volume", row: 1, column: 1 }] }],
+    ["rules", { ...base, validations: [] }],
+    ["cells of a rule", { ...base, validations: [listFrom("Other")] }],
+    ["gridlines", { ...base, gridlines: true }],
+  ])("not with another: %s", (_what, sheet) => expect(shapeOf(sheet)).not.toBe(shapeOf(base)));
+});
+
+test("cells differ by value or formula, never by a formula's cached value", () => {
+  expect(differingCells(base, withCell(2, { value: 99 }))).toEqual([]);
+  expect(differingCells(base, withCell(1, { value: 13 })).map(({ value }) => value)).toEqual([13]);
+  expect(differingCells(base, withCell(2, { formula: "B1" })).map(({ formula }) => formula)).toEqual(["B1"]);
+  expect(differingCells(base, withCell(1, { formula: "B1", value: 12 }))).toHaveLength(1);
+});
+
+describe("how sheets are made", () => {
+  const named = (name: string, more: Partial<SheetData> = {}) => ({ ...base, name, ...more });
+
+  test("the first of a shape is the model, the only one of a shape stands alone", () => {
+    const sheets = [named("A"), named("B", { gridlines: true }), named("C"), named("D")];
+    expect(makings(sheets, true)).toMatchObject([
+      { kind: "model" },
+      { kind: "alone" },
+      { kind: "copy", of: 0 },
+      { kind: "copy", of: 0 },
+    ]);
+    expect(makings(sheets, false).map(({ kind }) => kind)).toEqual(Array(4).fill("alone"));
+  });
+
+  test("what reads a new sheet, in whatever case, waits; what reads another does not", () => {
+    const reading = (name: string, ...formulas: string[]) =>
+      sheetOf(
+        formulas.map((formula, row) => cell(1, { row, formula, format: "0" })),
+        { name },
+      );
+    const formulas = ["'b''s'!A1+1", "SUM('A'!B1:B4)", "'Old'!A1", "A1"];
+    const [model] = makings([reading("A", ...formulas), reading("B's", ...formulas)], true);
+    const start = model?.kind === "model" ? model.start.cells : [];
+    expect(start.map(({ formula }) => formula)).toEqual([undefined, undefined, "'Old'!A1", "A1"]);
+    expect(start.map(({ format }) => format)).toEqual(["0", "0", "0", "0"]);
+    expect(start[0]!.value).toBeNull();
+  });
+
+  test("rules that name cells wait too", () => {
+    const plain: Validation = { ...listFrom(undefined), kind: "textLength", max: 5 };
+    const sheet = named("A", { validations: [plain, listFrom("Lists")] });
+    const [model] = makings([sheet, { ...sheet, name: "B" }], true);
+    expect(model).toMatchObject({ kind: "model", start: { validations: [plain] } });
+    expect(laterRules(sheet)).toEqual([listFrom("Lists")]);
+  });
+});
+
+test("drafts and their copies have names that Excel takes", () => {
+  const drafts = draftNames(999);
+  expect(new Set(drafts).size).toBe(999);
+  expect(Math.max(...drafts.map((name) => copyName(name).length))).toBeLessThanOrEqual(31);
+});
+
+/** What is in the end on a sheet. */
+const state = (sheet: Sheet) => ({
+  name: sheet.name,
+  cells: Object.fromEntries(sheet.cells),
+  names: sheet.names.map((each) => [each.name, nameValue(sheet, each)]),
+  // the sheet's name at that time stands in where a slice of a block ends
+  done: sheet.done.map((each) => each.replace(/GetBoundingRect\([^!]*!/, "GetBoundingRect(")),
+});
+const copies = (sheets: readonly SheetData[]) => written(sheets);
+/** Freezing came with copying, so it is left out of what is compared. */
+const inFull = (sheets: readonly SheetData[]) => written(sheets, {}, (version) => version !== "1.7");
+
+describe("as if written in full", () => {
+  test("plans of a season", async () => {
+    const sheets = seasonSheets(9).map((sheet) => ({ ...sheet, frozenRows: 0 }));
+    const [one, other] = [await copies(sheets), await inFull(sheets)];
+    expect(one.sheets.map(state)).toEqual(other.sheets.map(state));
+    expect(matching(one, /^$/, "Copy").length).toBeGreaterThan(5);
+    expect(matching(other, /^$/, "Copy")).toEqual([]);
+    expect(other.sheets.at(-1)!.cells.size).toBeGreaterThan(500);
+  });
+
+  test("sheets that read one another and themselves, and a list of another new sheet", async () => {
+    const plan = (name: string, next: string, volume: number) =>
+      sheetOf(
+        [
+          cell(`Lot ${volume}`),
+          cell(volume, { row: 1, column: 1, style: "input" }),
+          cell(0, { row: 2, column: 1, formula: `'${next}'!B2+'${name}'!B2`, style: "result" }),
+          cell("007", { row: 3 }),
+        ],
+        { name, names: [{ name: "volume", row: 1, column: 1 }], validations: [listFrom("Lists")] },
+      );
+    const total = sheetOf([cell(0, { formula: "'Three'!B2+'Two'!B2" })], { name: "Season", first: true });
+    const sheets = [
+      plan("One", "Two", 1),
+      total,
+      plan("Two", "Three", 2),
+      sheetOf([cell("a", { column: 5 })], { name: "Lists", gridlines: true }),
+      plan("Three", "One", 3),
+    ];
+    const [one, other] = [await copies(sheets), await inFull(sheets)];
+    expect(namesOf(one)).toEqual(["Season", "Sheet1", "One", "Two", "Lists", "Three"]);
+    const contents = (sheet: Sheet) => ({ ...state(sheet), done: [] });
+    expect(one.sheets.map(contents)).toEqual(other.sheets.map(contents));
+    // a formula without a format of its own is General, also where it was written late
+    const three = one.sheets.at(-1)!;
+    expect(three.done.at(-1)).toBeDefined();
+    expect(three.done).toContain('GetRange(B3) NumberFormat [[["General"]]]');
+    const rules = three.done.filter((each) => each.includes("DataValidation Rule"));
+    expect(rules).toHaveLength(1);
+    expect(rules[0]).toContain("='Lists'!$F$1:$F$4");
+  });
+
+  test("only what differs is written into a copy", async () => {
+    const volumes = [1, 2, 2, 3];
+    const sheets = volumes.map((volume, index) =>
+      sheetOf(
+        [cell("Volume"), cell(volume, { column: 1 }), cell("hL", { column: 2 }), cell(volume, { column: 3 })],
+        { name: `Plan ${index}` },
+      ),
+    );
+    const workbook = await written(sheets);
+    const contents = operationsOf(workbook)
+      .filter(({ name }) => name === "Formulas")
+      .map(({ sheet, on, args }) => [sheet!.name, on, args[0]]);
+    expect(contents).toEqual([
+      ["Plan 0", "GetRange(A1:D1)", [["Volume", 1, "hL", 1]]],
+      ["Plan 1", "GetRange(B1)", [[2]]],
+      ["Plan 1", "GetRange(D1)", [[2]]],
+      ["Plan 2", "GetRange(B1)", [[2]]],
+      ["Plan 2", "GetRange(D1)", [[2]]],
+      ["Plan 3", "GetRange(B1)", [[3]]],
+      ["Plan 3", "GetRange(D1)", [[3]]],
+    ]);
+  });
+});
+
+test("before ExcelApi 1.7 all are written in full", async () => {
+  const sheets = seasonSheets(3);
+  const workbook = await written(sheets, {}, (version) => Number(version.split(".")[1]) < 7);
+  expect(matching(workbook, /^$/, "Copy")).toEqual([]);
+  expect(namesOf(workbook)).toEqual(["Sheet1", ...sheets.map(({ name }) => name)]);
+});

@@ -1,0 +1,102 @@
+/**
+ * How much goes to Excel and back for a season. Excel on the web takes and gives at most 5 MB at once
+ * (learn.microsoft.com, "Resource limits and performance optimization for Office Add-ins").
+ */
+import { excelHost } from "../../src/hosts/excel/excel-host";
+import { chartBytes, differenceBytes, PAGE_BYTES, writingBytes } from "../../src/hosts/excel/requests";
+import type { SheetData } from "../../src/workbook/data";
+import { standInWorkbook, type StandIn } from "../support/excel-proxies";
+import { cell, everything, namesOf, planLike, sheetOf, written } from "../support/excel-writing";
+import { seasonSheets } from "../support/season";
+
+jest.setTimeout(60_000);
+
+const LIMIT = 5_000_000;
+const bytesOf = ({ roundTrips }: StandIn) => roundTrips.map(({ bytes }) => bytes);
+const most = (workbook: StandIn) =>
+  Math.max(...workbook.roundTrips.flatMap(({ bytes, answerBytes }) => [bytes, answerBytes]));
+
+describe("a season's plans", () => {
+  test.each([1, 20, 200])("%i take four round trips, none too large", async (count) => {
+    const sheets = seasonSheets(count);
+    const workbook = await written(sheets);
+    process.stdout.write(`${count} plans written: ${bytesOf(workbook).join(" + ")} bytes\n`);
+    expect(workbook.roundTrips).toHaveLength(4);
+    expect(most(workbook)).toBeLessThan(LIMIT);
+    expect(namesOf(workbook)).toEqual(["Sheet1", ...sheets.map(({ name }) => name)]);
+    const last = sheets.at(-1)!;
+    const cells = workbook.sheets.at(-1)!.cells;
+    for (const { row, column, value, formula } of last.cells) {
+      const there = cells.get(`${row} ${column}`);
+      if (formula !== undefined) expect(there?.formula).toBe(`=${formula}`);
+      else expect(there?.value ?? "").toBe(value ?? "");
+    }
+  });
+
+  test.each([1, 80, 200])("%i are read in three steps, no answer too large", async (count) => {
+    const workbook = await written(seasonSheets(count));
+    workbook.roundTrips.length = 0;
+    const named = await excelHost(everything).sheetsNaming("plan_worst");
+    const answers = workbook.roundTrips.map(({ answerBytes }) => answerBytes).join(" + ");
+    process.stdout.write(`${count} plans read: ${answers} bytes\n`);
+    expect(named).toHaveLength(count);
+    expect(workbook.roundTrips).toHaveLength(1 + 2 * Math.ceil(count / 80));
+    expect(most(workbook)).toBeLessThan(LIMIT);
+  });
+});
+
+describe("what would be too much", () => {
+  /** Each of a shape of its own, so that none can be copied. */
+  const sheets = Array.from({ length: 16 }, (_, index) => planLike(`Plan ${index + 1}`, 2000 + index));
+
+  test("is sent in several requests, each small enough, and all of it arrives", async () => {
+    const workbook = await written(sheets);
+    expect(bytesOf(workbook).reduce((sum, bytes) => sum + bytes, 0)).toBeGreaterThan(LIMIT);
+    expect(most(workbook)).toBeLessThan(LIMIT);
+    expect(workbook.roundTrips).toHaveLength(5);
+    for (const [index, { cells }] of sheets.entries()) {
+      expect(workbook.sheets[index + 1]!.cells.size).toBe(cells.filter(({ value }) => value !== "").length);
+    }
+    // screen and calculation rest during each of the two
+    const resting = workbook.roundTrips.map(
+      ({ operations }) => operations.filter(({ name }) => name.startsWith("Suspend")).length,
+    );
+    expect(resting).toEqual([0, 0, 2, 2, 0]);
+  });
+
+  test.each([3, 4])("a failure in request %i leaves nothing behind", async (roundTrip) => {
+    const workbook = standInWorkbook({ failures: [{ roundTrip, afterActions: 100 }] });
+    await expect(excelHost(everything).write({ sheets })).rejects.toThrow(`round trip ${roundTrip} failed`);
+    expect(namesOf(workbook)).toEqual(["Sheet1"]);
+  });
+});
+
+describe("sizes are guessed rather too large, but not by much", () => {
+  const within = (guess: number, real: number) => {
+    expect(guess).toBeGreaterThan(real);
+    expect(guess).toBeLessThan(1.6 * real + 5_000);
+  };
+  const plans = seasonSheets(3);
+
+  test.each<[string, SheetData]>([
+    ["a plan", plans[0]!],
+    ["another plan", plans[1]!],
+    ["a long table", planLike("Plan", 2000)],
+    ["words", sheetOf(Array.from({ length: 300 }, (_, row) => cell("Überschaum ".repeat(20), { row })))],
+  ])("%s in full", async (_what, sheet) => {
+    const [, , full = 0, last = 0] = bytesOf(await written([sheet]));
+    within(writingBytes(sheet), full);
+    within(chartBytes(sheet) + PAGE_BYTES, last);
+  });
+
+  test("what differs in a copy", async () => {
+    const [one, other] = [plans[0]!, { ...plans[0]!, name: "Copy" }];
+    const cells = other.cells.map((each, index) =>
+      index % 7 === 0 ? { ...each, value: index, formula: undefined } : each,
+    );
+    const [, , same = 0] = bytesOf(await written([one, other]));
+    const [, , different = 0] = bytesOf(await written([one, { ...other, cells }]));
+    const changed = cells.filter((each, index) => each !== other.cells[index]);
+    within(differenceBytes(changed, []), different - same);
+  });
+});
