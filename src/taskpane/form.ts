@@ -14,6 +14,7 @@ import { sweetnessRules } from "../cellar/rules/sweetness-bands";
 import { Box } from "./box";
 import { element } from "./dom";
 import { materialTable, type MakeBox } from "./material-table";
+import { readingTable } from "./reading-table";
 import { isRelevant } from "./relevance";
 
 type Section = keyof typeof fields;
@@ -29,6 +30,11 @@ export interface Form {
 
 /** Sections that are open at first: those that a first plan cannot do without. */
 const OPEN: readonly Section[] = ["batch", "baseWine", "tirage"];
+/** Sections whose fields are the same line after line. */
+const TABLES: Partial<Record<Section, (makeBox: MakeBox) => HTMLElement>> = {
+  materials: materialTable,
+  readings: readingTable,
+};
 const TERM = "dosage.term";
 
 export function batchForm(changed: () => void): Form {
@@ -45,8 +51,8 @@ export function batchForm(changed: () => void): Form {
   for (const section of Object.keys(fields) as Section[]) {
     const count = element("span", { class: "count" });
     const placed = placedFields({ [section]: fields[section] });
-    const content =
-      section === "materials" ? [materialTable(makeBox)] : placed.map((each) => fieldRow(each, makeBox));
+    const table = TABLES[section];
+    const content = table ? [table(makeBox)] : placed.map((each) => fieldRow(each, makeBox));
     const summary = element("summary", {}, element("span", {}, sectionTitles[section]), count);
     form.append(element("details", { open: OPEN.includes(section) }, summary, ...content));
     counts.set(section, count);

@@ -1,14 +1,15 @@
 /**
- * The pane: form, preview and the one action. It is the same in Excel and in the workbench.
+ * The pane: form, preview, and what it does in the workbook. It is the same in Excel and in the workbench.
  */
 import { problemSentence } from "../cellar/batch/problem";
 import type { Host } from "../hosts/host";
-import { CHECKS_HEADING } from "../workbook/plan/checks";
-import { planSheet } from "../workbook/plan/sheet";
+import { keepBatchFile, readBatchFile } from "./batch-files";
 import { element } from "./dom";
 import { batchForm } from "./form";
-import { looksLikeBatch, mendingSentence, planned, withoutPlace, type Planned } from "./planned";
+import { mendingSentence, planned, type Planned } from "./planned";
+import { changeList, plansSection } from "./plans";
 import { previewOf } from "./preview";
+import { compareWith, plansIn, readPlan, updatePlan, writeBatch, writeSeason } from "./workbook-actions";
 import { workingSection } from "./working";
 
 export interface Pane {
@@ -18,19 +19,30 @@ export interface Pane {
   explain(reason: string): void;
 }
 
-export function openPane(root: HTMLElement, example: unknown): Pane {
+const COPY = " copy";
+
+/** Invented batches to look at and to throw away. */
+export type Example = { readonly batch: { readonly name: string } };
+
+export function openPane(root: HTMLElement, examples: readonly [Example, ...Example[]]): Pane {
   let host: Host | null = null;
   let current: Planned = { problems: [] };
-  let writing = false;
+  let busy = false;
+  /** The plan's sheet that the form was read from. */
+  let readFrom: string | null = null;
 
   const preview = element("section", {
     class: "preview",
     "aria-label": "Figures of the form",
     "aria-live": "polite",
   });
-  const status = element("p", { class: "status", role: "status" });
-  const say = (words: string, ...more: Node[]) => status.replaceChildren(words, ...more);
-  const write = element("button", { type: "button", class: "write", disabled: true }, "Write the plan");
+  const status = element("div", { class: "status", role: "status" });
+  const say = (...said: (Node | string)[]) => status.replaceChildren(...said);
+  const button = (label: string, attributes = {}) =>
+    element("button", { type: "button", ...attributes }, label);
+  const write = button("Write the plan", { class: "write", disabled: true });
+  const updateSheet = button("Update the sheet", { hidden: true });
+  const copy = button("Copy as a new batch", { hidden: true });
   const form = batchForm(() => {
     say("");
     update();
@@ -41,8 +53,15 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
     id: "batch-file",
     class: "visually-hidden",
   });
-  const keep = element("button", { type: "button" }, "Keep as a file");
-  const empty = element("button", { type: "button" }, "Empty");
+  const keep = button("Keep as a file");
+  const empty = button("Empty");
+  const example = element(
+    "select",
+    { "aria-label": "Examples", class: "examples" },
+    element("option", { value: "" }, "Examples …"),
+    ...examples.map(({ batch }, index) => element("option", { value: String(index) }, batch.name)),
+  );
+  const plans = plansSection();
   const working = workingSection();
   root.replaceChildren(
     element(
@@ -56,11 +75,13 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
         openFile,
         keep,
         empty,
+        example,
       ),
     ),
+    plans.element,
     working.element,
     form.element,
-    element("footer", {}, preview, write, status),
+    element("footer", {}, preview, element("div", { class: "actions" }, write, updateSheet, copy), status),
   );
 
   function update(): void {
@@ -73,92 +94,156 @@ export function openPane(root: HTMLElement, example: unknown): Pane {
         : element("p", { class: "verdict" }, mendingSentence(problems)),
       ...elsewhere.map((problem) => element("p", { class: "problem" }, problemSentence(problem))),
     );
-    write.disabled = writing || host === null || !("plan" in current);
+    const canWrite = !busy && host !== null && "plan" in current;
+    write.disabled = updateSheet.disabled = !canWrite;
+    updateSheet.hidden = copy.hidden = readFrom === null;
+    if (readFrom !== null) updateSheet.textContent = `Update “${readFrom}”`;
+    write.textContent = readFrom === null ? "Write the plan" : "Write as another plan";
   }
 
-  async function writePlan(): Promise<void> {
-    if (writing || host === null || !("plan" in current)) return;
-    const { inputs, plan } = current;
-    writing = true;
-    say("Writing …");
+  /** One thing at a time in the workbook; what goes wrong is told, with what it was to be. */
+  async function doing(what: string, notDone: string, action: (host: Host) => Promise<void>): Promise<void> {
+    if (busy || host === null) return;
+    busy = true;
+    say(`${what} …`);
     update();
     try {
-      const sheet = planSheet(inputs, plan, await host.sheetNames());
-      await host.write({ sheets: [sheet] });
-      const row = sheet.cells.find(({ value }) => value === CHECKS_HEADING)!.row + 1;
-      say(
-        `Written to ${host.name}: sheet “${sheet.name}”. Look at its checks first, from row ${row}: the worst is “${plan.worst}”.`,
-      );
+      await action(host);
     } catch (error) {
-      say(`The plan was not written. ${error instanceof Error ? error.message : String(error)}`);
+      say(`${notDone} ${error instanceof Error ? error.message : String(error)}`);
     } finally {
-      writing = false;
+      busy = false;
       update();
     }
   }
 
-  async function readFile(file: File): Promise<void> {
-    try {
-      const batch: unknown = JSON.parse(await file.text());
-      if (!looksLikeBatch(batch)) {
-        say(`${file.name} is not a batch file: it has none of a batch's sections. The form is as it was.`);
+  const lookForPlans = async (at: Host) => plans.show((await plansIn(at)).map(({ name }) => name));
+
+  const writePlan = () =>
+    doing("Writing", "The plan was not written.", async (at) => {
+      if (!("plan" in current)) return;
+      say(await writeBatch(at, current.inputs, current.plan));
+      await lookForPlans(at);
+    });
+
+  const writeSeasonSheet = () =>
+    doing("Writing", "The season was not written.", async (at) => say(await writeSeason(at)));
+
+  const readSheet = () =>
+    doing("Reading", "The plan was not read.", async (at) => {
+      const name = plans.chosen();
+      if (name === undefined) return;
+      form.fill(await readPlan(at, name));
+      readFrom = name;
+      say(`Read from “${name}”. What you change here changes the sheet only when you update it.`);
+    });
+
+  /** First what would change; then, if the user says so, the change itself. */
+  const showChanges = () =>
+    doing("Comparing", "The sheet was not compared.", async (at) => {
+      if (readFrom === null || !("plan" in current)) return;
+      const { inputs } = current;
+      const name = readFrom;
+      const { changes, missing } = await compareWith(at, name, inputs);
+      if (missing.length > 0) {
+        throw new Error(`“${name}” has no cell for ${missing.join(", ")}; write another plan instead.`);
+      }
+      if (changes.length === 0) {
+        say(`“${name}” holds all this already; there is nothing to change.`);
         return;
       }
-      form.fill(batch);
-      const left = withoutPlace(batch);
+      const change = button(changes.length === 1 ? "Change 1 input" : `Change ${changes.length} inputs`);
+      const leave = button("Leave it");
+      change.addEventListener("click", () => {
+        void doing("Changing", "Not updated.", async (there) => {
+          say(await updatePlan(there, name, inputs, changes));
+        });
+      });
+      leave.addEventListener("click", () => say("Nothing was changed."));
       say(
-        `Opened ${file.name}.${left.length === 0 ? "" : ` Not taken, as there are no such fields: ${left.join(", ")}.`}`,
+        element("p", {}, `This would change in “${name}”, inputs only:`),
+        changeList(changes),
+        element("div", { class: "actions" }, change, leave),
       );
-      update();
-    } catch {
-      say(`${file.name} is not a batch file: it is not JSON. The form is as it was.`);
-    } finally {
-      openFile.value = "";
-    }
-  }
-
-  /** The form as a batch file, to be opened again another day or given to the command line. */
-  function keepFile(): void {
-    const content = JSON.stringify(form.given(), null, 2);
-    const link = element("a", {
-      download: "batch.json",
-      href: URL.createObjectURL(new Blob([content], { type: "application/json" })),
+      change.focus();
     });
-    link.click();
-    URL.revokeObjectURL(link.href);
-    say("Kept as batch.json, as the form stands.");
+
+  function copyBatch(): void {
+    const given = form.given("hidden too") as { batch: { name: string } };
+    form.fill({ ...given, batch: { ...given.batch, name: `${given.batch.name}${COPY}` } });
+    readFrom = null;
+    say("A new batch with the same inputs: change what you like, then write it.");
+    update();
   }
 
-  function emptyForm(): void {
-    const before = form.given("hidden too");
-    form.fill({});
-    const back = element("button", { type: "button" }, "Bring it back");
+  async function openBatch(file: File): Promise<void> {
+    const { batch, said } = await readBatchFile(file);
+    openFile.value = "";
+    say(said);
+    if (batch === undefined) return;
+    form.fill(batch);
+    readFrom = null;
+    update();
+  }
+
+  const emptyForm = () => replaceForm("Emptied; fields with a usual value show it. ", {});
+
+  /** What stood in the form can be brought back. */
+  function replaceForm(said: string, batch: unknown): void {
+    const before = { form: form.given("hidden too"), readFrom };
+    form.fill(batch);
+    readFrom = null;
+    const back = button("Bring it back");
     back.addEventListener("click", () => {
-      form.fill(before);
+      form.fill(before.form);
+      readFrom = before.readFrom;
       say("");
       update();
     });
-    say("Emptied; fields with a usual value show it. ", back);
+    say(said, back);
     update();
   }
 
   // the second click of a double click is not a second order
-  write.addEventListener("click", (event) => void (event.detail > 1 ? undefined : writePlan()));
+  const onClick = (on: HTMLButtonElement, action: () => Promise<void>) =>
+    on.addEventListener("click", (event) => void (event.detail > 1 ? undefined : action()));
+  onClick(write, writePlan);
+  onClick(updateSheet, showChanges);
+  onClick(plans.read, readSheet);
+  onClick(plans.season, writeSeasonSheet);
+  onClick(plans.again, () =>
+    doing("Looking", "The workbook was not read.", async (at) => {
+      await lookForPlans(at);
+      say("");
+    }),
+  );
+  copy.addEventListener("click", copyBatch);
   openFile.addEventListener("change", () => {
     const file = openFile.files?.[0];
-    if (file) void readFile(file);
+    if (file) void openBatch(file);
   });
-  keep.addEventListener("click", keepFile);
+  keep.addEventListener("click", () => say(keepBatchFile(form.given())));
   empty.addEventListener("click", emptyForm);
+  example.addEventListener("change", () => {
+    const chosen = examples[Number(example.value)];
+    example.value = "";
+    if (chosen)
+      replaceForm(`${chosen.batch.name}: an invented batch, to look at and to throw away. `, chosen);
+  });
 
-  form.fill(example);
+  form.fill(examples[0]);
   update();
   return {
     connect(connected) {
       host = connected;
       working.follow(host);
+      plans.show([]);
       say("");
       update();
+      void doing("Looking for plans", "The workbook was not read.", async (at) => {
+        await lookForPlans(at);
+        say("");
+      });
     },
     explain: (reason) => say(reason),
   };

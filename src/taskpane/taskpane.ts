@@ -2,7 +2,9 @@
  * The pane's page: finds the spreadsheet it stands beside. In the workbench that page has put its grid forward; in
  * Excel it is Office's.
  */
-import example from "../../sample-workbooks/oxlip-hill-brut.json";
+import brut from "../../sample-workbooks/oxlip-hill-brut.json";
+import magnums from "../../sample-workbooks/oxlip-hill-magnum-zero.json";
+import rose from "../../sample-workbooks/oxlip-hill-rose.json";
 import { excelHost } from "../hosts/excel/excel-host";
 import type { Host } from "../hosts/host";
 import { openPane } from "./pane";
@@ -29,7 +31,7 @@ async function findHost(): Promise<Host | null> {
   return Promise.race([ready, late]);
 }
 
-const pane = openPane(document.getElementById("pane")!, example);
+const pane = openPane(document.getElementById("pane")!, [brut, rose, magnums]);
 findHost().then(
   (host) => (host ? pane.connect(host) : pane.explain(NO_EXCEL)),
   (error: unknown) => pane.explain(error instanceof Error ? error.message : NO_EXCEL),

@@ -33,14 +33,16 @@ describe("a season's plans", () => {
     }
   });
 
-  test.each([1, 80, 200])("%i are read in three steps, no answer too large", async (count) => {
+  test.each([1, 79, 200])("%i are read in three steps, no answer too large", async (count) => {
     const workbook = await written(seasonSheets(count));
     workbook.roundTrips.length = 0;
     const named = await excelHost(everything).sheetsNaming("plan_worst");
     const answers = workbook.roundTrips.map(({ answerBytes }) => answerBytes).join(" + ");
     process.stdout.write(`${count} plans read: ${answers} bytes\n`);
     expect(named).toHaveLength(count);
-    expect(workbook.roundTrips).toHaveLength(1 + 2 * Math.ceil(count / 80));
+    // each step in as many requests as its answers need; before the plans there is one more sheet
+    const parts = Math.ceil((count + 1) / 80) + Math.ceil(count / 80);
+    expect(workbook.roundTrips).toHaveLength(1 + parts);
     expect(most(workbook)).toBeLessThan(LIMIT);
   });
 });
@@ -84,9 +86,10 @@ describe("sizes are guessed rather too large, but not by much", () => {
     ["a long table", planLike("Plan", 2000)],
     ["words", sheetOf(Array.from({ length: 300 }, (_, row) => cell("Überschaum ".repeat(20), { row })))],
   ])("%s in full", async (_what, sheet) => {
-    const [, , full = 0, last = 0] = bytesOf(await written([sheet]));
-    within(writingBytes(sheet), full);
-    within(chartBytes(sheet) + PAGE_BYTES, last);
+    // the second adds one sheet and shows what goes round any request
+    const [, around = 0, full = 0, last = 0] = bytesOf(await written([sheet]));
+    within(writingBytes(sheet), full - around);
+    within(chartBytes(sheet) + PAGE_BYTES, last - around);
   });
 
   test("what differs in a copy", async () => {

@@ -4,6 +4,7 @@
  * hundred plans stay below it, so for them nothing is split.
  */
 import type { PlacedCell, SheetData } from "../../workbook/data";
+import { rectangles } from "./areas";
 
 const MOST_BYTES = 4_500_000;
 
@@ -49,8 +50,10 @@ export function writingBytes({ cells, names, validations }: SheetData): number {
   return BYTES.sheet + contentBytes(cells) + looks + rest;
 }
 
-export const differenceBytes = (cells: readonly PlacedCell[], rules: readonly unknown[]) =>
-  ADDING_BYTES + contentBytes(cells) + BYTES.separateCell * cells.length + BYTES.rule * rules.length;
+export function differenceBytes(cells: readonly PlacedCell[], rules: readonly unknown[]): number {
+  const blocks = BYTES.block * rectangles(cells).length + BYTES.rule * rules.length;
+  return contentBytes(cells) + BYTES.cell * cells.length + blocks;
+}
 
 export const chartBytes = ({ charts }: SheetData) =>
   charts.reduce((sum, { series }) => sum + BYTES.chart + BYTES.series * series.length, 0);

@@ -1,0 +1,40 @@
+/**
+ * Batch files in and out of the form.
+ */
+import { element } from "./dom";
+import { looksLikeBatch, withoutPlace } from "./planned";
+
+export interface FileRead {
+  /** What the file holds, or nothing where it is no batch file. */
+  readonly batch?: unknown;
+  readonly said: string;
+}
+
+export async function readBatchFile(file: File): Promise<FileRead> {
+  let batch: unknown;
+  try {
+    batch = JSON.parse(await file.text());
+  } catch {
+    return { said: `${file.name} is not a batch file: it is not JSON. The form is as it was.` };
+  }
+  if (!looksLikeBatch(batch)) {
+    return {
+      said: `${file.name} is not a batch file: it has none of a batch's sections. The form is as it was.`,
+    };
+  }
+  const left = withoutPlace(batch);
+  const notTaken = left.length === 0 ? "" : ` Not taken, as there are no such fields: ${left.join(", ")}.`;
+  return { batch, said: `Opened ${file.name}.${notTaken}` };
+}
+
+/** The form as a batch file, to be opened again another day or given to the command line. */
+export function keepBatchFile(batch: unknown): string {
+  const content = JSON.stringify(batch, null, 2);
+  const link = element("a", {
+    download: "batch.json",
+    href: URL.createObjectURL(new Blob([content], { type: "application/json" })),
+  });
+  link.click();
+  URL.revokeObjectURL(link.href);
+  return "Kept as batch.json, as the form stands.";
+}

@@ -1,0 +1,98 @@
+/**
+ * A plan read back from its sheet by the names of its input cells, and what would change if other inputs were put in.
+ * The sheet is the truth: what stands there is what is read, sound or not.
+ */
+import { isoFromSerial, serialFromIso } from "../../cellar/ageing";
+import { placedFields, type Field, type PlacedField } from "../../cellar/batch/field-kinds";
+import { fields, sectionTitles, type BatchInputs } from "../../cellar/batch/fields";
+import { domains, isWithin } from "../../cellar/domains";
+import type { CellValue } from "../data";
+
+/** By this name of one of its cells the sheet of a plan is known. */
+export const PLAN_MARK = "plan_worst";
+
+export interface SheetCell {
+  readonly row: number;
+  readonly column: number;
+  readonly value: CellValue;
+  readonly calculated: boolean;
+}
+export type SheetCells = ReadonlyMap<string, SheetCell>;
+
+/** What stands in the input cells, as a batch file would hold it. */
+export function batchOnSheet(cells: SheetCells): unknown {
+  const batch: Record<string, unknown> = {};
+  for (const { path, name, field } of placedFields(fields)) {
+    let node = batch;
+    for (const key of path.slice(0, -1)) node = (node[key] ??= {}) as Record<string, unknown>;
+    node[path[path.length - 1]!] = asGiven(field, cells.get(name)?.value ?? null);
+  }
+  return batch;
+}
+
+function asGiven(field: Field, value: CellValue): CellValue {
+  if (field.kind === "date") {
+    return typeof value === "number" && isWithin(domains.dateSerial, value) ? isoFromSerial(value) : value;
+  }
+  // "2025" typed as a name is a number to the program
+  return field.kind === "text" && value !== null ? String(value) : value;
+}
+
+export interface InputChange {
+  /** "Tirage: Excess pressure wanted: 5.2 → 5.5 bar". */
+  readonly said: string;
+  readonly from: CellValue;
+  readonly to: CellValue;
+  readonly row: number;
+  readonly column: number;
+  /** The user has put a formula there, which the new value would replace. */
+  readonly calculated: boolean;
+}
+
+export interface Comparison {
+  readonly changes: readonly InputChange[];
+  /** Inputs that the sheet has no cell for, so that they cannot be put in. */
+  readonly missing: readonly string[];
+}
+
+export function inputChanges(cells: SheetCells, inputs: BatchInputs): Comparison {
+  const missing: string[] = [];
+  const changes = placedFields(fields).flatMap((placed): InputChange[] => {
+    const { name, field, path } = placed;
+    const to = asWritten(field, valueAt(inputs, path));
+    const label = labelOf(placed);
+    const found = cells.get(name);
+    if (!found) {
+      if (to !== null) missing.push(label);
+      return [];
+    }
+    const from = found.value === "" ? null : found.value;
+    const { row, column, calculated } = found;
+    const said = `${label}: ${inWords(field, from)} → ${inWords(field, to)}${unitOf(field)}`;
+    return isSame(from, to) ? [] : [{ said, from, to, row, column, calculated }];
+  });
+  return { changes, missing };
+}
+
+const labelOf = ({ path, field }: PlacedField) =>
+  `${sectionTitles[path[0] as keyof typeof sectionTitles]}: ${path.length > 2 ? `${path[1]}, ` : ""}${field.label}`;
+
+const unitOf = (field: Field) => ("unit" in field && field.unit !== "" ? ` ${field.unit}` : "");
+
+function inWords(field: Field, value: CellValue): string {
+  if (value === null) return "blank";
+  const isDay = field.kind === "date" && typeof value === "number" && isWithin(domains.dateSerial, value);
+  return isDay ? isoFromSerial(value) : String(value);
+}
+
+const valueAt = (inputs: BatchInputs, path: readonly string[]) =>
+  path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], inputs) as CellValue;
+
+function asWritten(field: Field, value: CellValue): CellValue {
+  if (value === "") return null;
+  return field.kind === "date" ? (serialFromIso(String(value)) ?? null) : value;
+}
+
+/** A name typed as a number and the same name as text are the same to whoever typed it. */
+const isSame = (from: CellValue, to: CellValue) =>
+  from === to || (from !== null && to !== null && typeof to === "string" && String(from) === to);
