@@ -211,6 +211,37 @@ describe("the whole drawing", () => {
     expect(Math.abs(Number(name.attributes.y) - middle)).toBeLessThan(6);
   });
 
+  test("every bar is named while there is room, then every so many", () => {
+    const names = Array.from({ length: 12 }, (_, index) => `part ${index + 1}`);
+    const named = (height: number) =>
+      texts(
+        chartSvg(
+          reading(
+            bars,
+            names,
+            names.map(() => 1),
+          ),
+          { width: 480, height },
+          shown,
+        ),
+      ).filter((text) => text.startsWith("part"));
+    expect(named(240)).toEqual(names);
+    const some = named(140);
+    expect(some.length).toBeLessThan(8);
+    expect(some[0]).toBe("part 1");
+  });
+
+  test("numbers below do not run into one another", () => {
+    const wide = (value: number) => `${value}`.padStart(9, "0");
+    const drawing = chartSvg(reading(bars, ["a"], [16_000]), size, wide);
+    const below = tagged(drawing, "text").filter(({ text }) => /^0\d{8}$/.test(text ?? ""));
+    const places = below.map(({ attributes }) => Number(attributes.x));
+    expect(places.length).toBeGreaterThan(1);
+    places
+      .slice(1)
+      .forEach((at, index) => expect(at - places[index]!).toBeGreaterThan(widthOf("000000000", 12)));
+  });
+
   test("without numbers it says so", () => {
     const empty = chartSvg(reading(lines, [0, 1], ["#N/A", ""], [], []), size, shown);
     expect(texts(empty)).toContain("No numbers to draw");

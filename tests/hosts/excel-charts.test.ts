@@ -87,6 +87,7 @@ test("bars: the first category on top, the values' axis below, no legend, no tit
   expect(settings(operations, "chart.Axes.CategoryAxis")).toMatchObject({
     ReversePlotOrder: true,
     Position: "Maximum",
+    TickLabelSpacing: 1,
   });
   expect(settings(operations, "chart.Axes.CategoryAxis.Title")).toEqual({ Visible: false });
   expect(settings(operations, "chart.Axes.ValueAxis.Title")).toEqual({ Text: "EUR a bottle" });

@@ -61,6 +61,7 @@ describe("bars", () => {
     expect(xml).toContain('<c:barDir val="bar"/><c:grouping val="clustered"/>');
     expect(axis(xml, "catAx")[0]).toContain('<c:orientation val="maxMin"/>');
     expect(axis(xml, "valAx")[0]).toContain('<c:crosses val="max"/>');
+    expect(axis(xml, "catAx")[0]).toContain('<c:tickLblSkip val="1"/>');
   });
 
   test("one series needs no legend, several have one", async () => {

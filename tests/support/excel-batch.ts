@@ -7,6 +7,7 @@ import {
   checkName,
   copySheet,
   emptySheet,
+  formatCells,
   loadedCells,
   moveSheet,
   nameValue,
@@ -83,6 +84,7 @@ export class Batch {
     if (!sheet) return {};
     if (chain === "") this.onSheet(sheet, name, args);
     else if (name === "Formulas" && block) typeInto(sheet, block, args[0]);
+    else if (name === "NumberFormat" && block) formatCells(sheet, block, args[0]);
     else sheet.done.push(`${chain} ${name} ${JSON.stringify(args)}`);
     return {};
   }

@@ -21,6 +21,8 @@ export interface Sheet {
   name: string;
   /** By "row column". */
   readonly cells: Map<string, Content>;
+  /** Number formats by "row column", where not General. */
+  readonly formats: Map<string, string>;
   readonly names: Name[];
   /** Everything else that was done on it, which a copy takes over. */
   readonly done: string[];
@@ -40,6 +42,7 @@ export const emptySheet = (id: string, name: string): Sheet => ({
   id,
   name,
   cells: new Map(),
+  formats: new Map(),
   names: [],
   done: [],
 });
@@ -58,6 +61,7 @@ export function copySheet(sheets: Sheet[], sheet: Sheet): Sheet {
     id: `{copy-${++copies}}`,
     name,
     cells: new Map(sheet.cells),
+    formats: new Map(sheet.formats),
     names: [...sheet.names],
     done: [...sheet.done],
   };
@@ -114,17 +118,37 @@ const columnOf = (letters: string) =>
   [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** As if typed into each cell; null leaves a cell alone. */
-export function typeInto(sheet: Sheet, { row, column, lastRow, lastColumn }: Block, entries: unknown): void {
+export function typeInto(sheet: Sheet, block: Block, entries: unknown): void {
+  eachEntry(block, entries, (place, entry) => {
+    if (entry === "") sheet.cells.delete(place);
+    else {
+      const content = typed(entry as string | number | boolean);
+      sheet.cells.set(place, content);
+      // Excel lends a formula the format of what it reads
+      if (content.formula !== undefined && !sheet.formats.has(place)) sheet.formats.set(place, "lent");
+    }
+  });
+}
+
+export function formatCells(sheet: Sheet, block: Block, entries: unknown): void {
+  eachEntry(block, entries, (place, entry) => {
+    if (entry === "General") sheet.formats.delete(place);
+    else sheet.formats.set(place, String(entry));
+  });
+}
+
+function eachEntry(
+  { row, column, lastRow, lastColumn }: Block,
+  entries: unknown,
+  visit: (place: string, entry: unknown) => void,
+): void {
   const rows = entries as unknown[][];
   if (rows.length !== lastRow - row + 1 || rows.some((each) => each.length !== lastColumn - column + 1)) {
     throw new Error("the number of entries is not that of the cells");
   }
   rows.forEach((each, down) =>
     each.forEach((entry, across) => {
-      if (entry === null) return;
-      const place = `${row + down} ${column + across}`;
-      if (entry === "") sheet.cells.delete(place);
-      else sheet.cells.set(place, typed(entry as string | number | boolean));
+      if (entry !== null) visit(`${row + down} ${column + across}`, entry);
     }),
   );
 }
@@ -142,16 +166,18 @@ function typed(entry: string | number | boolean): Content {
 
 /** What Excel answers when a range is loaded: a text's apostrophe is in neither. */
 export function loadedCells(sheet: Sheet, { row, column, lastRow, lastColumn }: Block) {
-  const grid = <Answer>(answer: (content: Content | undefined) => Answer) =>
+  const grid = <Answer>(answer: (content: Content | undefined, place: string) => Answer) =>
     Array.from({ length: lastRow - row + 1 }, (_, down) =>
-      Array.from({ length: lastColumn - column + 1 }, (__, across) =>
-        answer(sheet.cells.get(`${row + down} ${column + across}`)),
-      ),
+      Array.from({ length: lastColumn - column + 1 }, (__, across) => {
+        const place = `${row + down} ${column + across}`;
+        return answer(sheet.cells.get(place), place);
+      }),
     );
   return {
     Values: grid((content) => content?.value ?? ""),
     Formulas: grid((content) => content?.formula ?? content?.value ?? ""),
     ValueTypes: grid(typeOf),
+    NumberFormat: grid((_, place) => sheet.formats.get(place) ?? "General"),
   };
 }
 

@@ -1,21 +1,31 @@
 /**
- * A season of invented batches: each sample in turn under a name, a volume and dates of its own.
+ * A season of invented batches: each sample in turn, with a name, a volume and a day of its own.
  */
 import { planBatch } from "../../src/cellar/batch/plan";
+import type { Batch } from "../../src/workbook/book";
 import type { SheetData } from "../../src/workbook/data";
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { inputsOf, sampleFiles, sampleJson } from "./samples";
 
-export function seasonSheets(count: number): SheetData[] {
-  const taken: string[] = [];
+export function seasonBatches(count: number): Batch[] {
   return Array.from({ length: count }, (_, index) => {
     const batch = sampleJson(sampleFiles[index % sampleFiles.length]!);
-    batch.batch!.name = `Oxlip Hill lot ${index + 1}`;
-    batch.batch!.lot = `L${index + 1}`;
+    Object.assign(batch.batch!, {
+      name: `Oxlip Hill lot ${index + 1}`,
+      lot: `L${index + 1}`,
+      tirageDate: `2026-04-${String((index % 28) + 1).padStart(2, "0")}`,
+    });
     batch.baseWine!.volume_hL = 20 + index * 1.7;
-    batch.batch!.tirageDate = `2026-04-${String((index % 28) + 1).padStart(2, "0")}`;
     const inputs = inputsOf(batch);
-    const sheet = planSheet(inputs, planBatch(inputs), taken);
+    return { inputs, plan: planBatch(inputs) };
+  });
+}
+
+/** Only the plans. */
+export function seasonSheets(count: number): SheetData[] {
+  const taken: string[] = [];
+  return seasonBatches(count).map(({ inputs, plan }) => {
+    const sheet = planSheet(inputs, plan, taken);
     taken.push(sheet.name);
     return sheet;
   });

@@ -15,6 +15,8 @@ interface Block {
   readonly sheet: string;
   readonly area: Rectangle;
   readonly entries: Entries;
+  /** Number formats as they were: Excel lends a formula that is typed the format of what it reads. */
+  readonly formats?: string[][];
 }
 
 export async function changeCells(changes: readonly CellChange[], options: Excel.RunOptions): Promise<void> {
@@ -64,13 +66,20 @@ const rangeOf = ({ workbook }: Excel.RequestContext, { sheet, area }: Block) =>
   rangeAt(workbook.worksheets.getItem(sheet), rectangleAddress(area));
 
 function write(context: Excel.RequestContext, blocks: readonly Block[]): void {
-  for (const each of blocks) rangeOf(context, each).formulas = each.entries;
+  for (const each of blocks) {
+    const range = rangeOf(context, each);
+    range.formulas = each.entries;
+    if (each.formats) range.numberFormat = each.formats;
+  }
 }
 
 async function remembered(context: Excel.RequestContext, blocks: readonly Block[]): Promise<Block[]> {
-  const ranges = blocks.map((each) => rangeOf(context, each).load("values,formulas,valueTypes"));
+  const ranges = blocks.map((each) => rangeOf(context, each).load("values,formulas,valueTypes,numberFormat"));
   await context.sync();
-  return blocks.map((each, index) => ({ ...each, entries: entriesOf(ranges[index]!) }));
+  return blocks.map((each, index) => {
+    const range = ranges[index]!;
+    return { ...each, entries: entriesOf(range), formats: range.numberFormat as string[][] };
+  });
 }
 
 /** What would have to be typed to get what stands there: Excel gives a text without the apostrophe it needs. */

@@ -102,6 +102,8 @@ function setAxes({ categoryAxis, valueAxis }: Excel.ChartAxes, { kind, horizonta
   } else {
     setTitle(categoryAxis, vertical);
     setAxis(valueAxis, horizontal);
+    // every bar is named, though room be scarce
+    categoryAxis.tickLabelSpacing = 1;
     categoryAxis.reversePlotOrder = true;
     // read downwards, the categories would take the values' axis to the top
     categoryAxis.position = "Maximum";

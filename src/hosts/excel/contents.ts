@@ -4,6 +4,8 @@
 import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../workbook/data";
 import { rangeAt, rectangleAddress, rectangles, type Rectangle } from "./areas";
 
+const GENERAL = "General";
+
 /** Text that nothing reads as anything else: it begins with a letter and holds no digit. */
 const PLAIN_TEXT = /^\p{L}\P{N}*$/u;
 const BOOLEAN = /^(true|false)\s*$/i;
@@ -45,7 +47,7 @@ export function writeContents(sheet: Excel.Worksheet, { cells }: SheetData): voi
     bounds,
     formatted,
     null,
-    ({ format = "General" }) => format,
+    ({ format = GENERAL }) => format,
   );
 }
 
@@ -65,9 +67,11 @@ export function writeCells(sheet: Excel.Worksheet, cells: readonly PlacedCell[])
     );
   }
   // again, as Excel has just lent these a format
-  const general = cells.filter(({ formula, format }) => formula !== undefined && format === undefined);
+  const general = cells.filter(
+    ({ formula, format = GENERAL }) => formula !== undefined && format === GENERAL,
+  );
   for (const { area, within } of gathered(general)) {
-    rangeAt(sheet, rectangleAddress(area)).numberFormat = block(area, within, "", () => "General");
+    rangeAt(sheet, rectangleAddress(area)).numberFormat = block(area, within, "", () => GENERAL);
   }
 }
 

@@ -180,7 +180,7 @@ function below(
 function beside(names: readonly string[], heights: readonly number[] | undefined, box: Box, limit: number) {
   const room = box.height / Math.max(1, names.length);
   // where there is no room for every name, every second or third
-  const every = heights ? 1 : Math.ceil(LINE / room);
+  const every = heights ? 1 : Math.ceil(TEXT / room);
   return names.flatMap((name, index): SvgNode[] => {
     if (index % every !== 0) return [];
     const at = heights ? heights[index]! * box.height : room * (index + 0.5);

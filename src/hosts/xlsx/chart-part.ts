@@ -1,5 +1,6 @@
 /**
- * What the library takes no option for in a chart's part: light lines across, bars without a fill or with an edge.
+ * What the library takes no option for in a chart's part: light lines across, bars without a fill or with an edge,
+ * a name for every bar.
  */
 import { CHART_GRID, lookOf } from "../../workbook/chart-looks";
 import type { ChartData, ChartSeries, SheetData } from "../../workbook/data";
@@ -22,6 +23,8 @@ const withLooks =
   (xml: string) =>
     xml
       .replace(/<c:majorGridlines\/>|<c:majorGridlines><\/c:majorGridlines>/g, LIGHT_LINES)
+      // unsaid, names are left out where room is scarce
+      .replace("<c:noMultiLvlLbl", '<c:tickLblSkip val="1"/>$&')
       .replace(HEADS, (head, index: string) => {
         const each = series[Number(index)]!;
         // the library itself draws lines

@@ -16,7 +16,7 @@ import { batchCell } from "./names";
 import { needRows, orderRows, otherRows } from "./orders";
 
 const FIRST_WIDTH = 30;
-const WIDTH = 12;
+const WIDTH = 13;
 const COLUMNS = 24;
 const PRINTED_COLUMNS = 16;
 /** The workings below are as wide as there are materials, and would make the rest too small to read. */

@@ -59,6 +59,21 @@ const VERDICTS: readonly (readonly [CheckKey, Verdict, Sections])[] = [
   ["leesMonths", "stop", { lees: { lees_months: 8 } }],
   ["totalMonths", "fine", { lees: { rest_months: 3 } }],
   ["totalMonths", "stop", { lees: { rest_months: 2 } }],
+  // the first turn is 20 days before disgorging: 31 May 2024 and one month is 30 June, so 10 June
+  ["riddlingStart", "fine", { lees: { lees_months: 1 } }],
+  ["riddlingStart", "stop", { lees: { lees_months: 0 } }],
+  ["riddlingStart", "fine", { lees: { lees_months: 1 }, riddling: { wait_days: 16 } }],
+  ["riddlingStart", "stop", { lees: { lees_months: 1 }, riddling: { wait_days: 17 } }],
+  ["readingsState", "fine", {}],
+  ["readingsState", "fine", { readings: { r1: { pressure_bar: 3.67, at_C: 20 } } }],
+  ["readingsState", "look again", { readings: { r1: { pressure_bar: -0.9, at_C: 20 } } }],
+  ["readingsState", "stop", { readings: { r1: { pressure_bar: 8.05, at_C: 20 } } }],
+  // one that was too high is not passed over for a later one
+  [
+    "readingsState",
+    "stop",
+    { readings: { r1: { pressure_bar: 8.05, at_C: 20 }, r2: { pressure_bar: 7.4, at_C: 20 } } },
+  ],
   // the wine freezes at −4.09 °C
   ["neckBath", "fine", { disgorging: { neckBath_C: -20 } }],
   ["neckBath", "look again", { disgorging: { neckBath_C: -19.9 } }],

@@ -88,9 +88,7 @@ test.each([undefined, null, {}])(
   "of a file that is %p the fields that must be filled in are listed",
   (given) => {
     const mustBeGiven = placedFields(fields)
-      .filter(
-        ({ field }) => field.kind === "date" || (field.kind !== "optional" && field.blank === undefined),
-      )
+      .filter(({ field }) => field.kind !== "optional" && field.blank === undefined)
       .map(({ dotted }) => dotted);
     expect(mustBeGiven).toContain("baseWine.volume_hL");
     // and what the usual choices, by pressure and sugar in wine, ask for besides

@@ -13,7 +13,10 @@ export const WORKED: Sections = {
   lees: { lees_months: 9, rest_months: 3 },
   disgorging: { lost_mL: 20 },
   dosage: { residual_gL: 0, target_gL: 8, strength_gL: 600, liqueur_vol: 12, term: "brut" },
+  readings: {},
+  riddling: {},
   materials: {},
+  actual: {},
   costs: {
     baseWine_perL: 2,
     labour_perHour: 20,
