@@ -14,13 +14,13 @@ module.exports = {
     only("workbook", ["cellar"], "What is to be written is data; it knows no host."),
     only(
       "hosts/excel",
-      ["workbook", "hosts/host.ts"],
+      ["workbook", "hosts/host.ts", "hosts/reference.ts"],
       "A host turns workbook data into its own terms; no host knows another.",
     ),
     only("hosts/xlsx", ["workbook"], "A host turns workbook data into its own terms; no host knows another."),
     only(
       "hosts/grid",
-      ["workbook", "cellar", "hosts/host.ts"],
+      ["workbook", "cellar", "hosts/host.ts", "hosts/reference.ts"],
       "A host turns workbook data into its own terms; no host knows another.",
     ),
     only("explain", ["cellar"], "A working is data, made from the calculation module alone."),

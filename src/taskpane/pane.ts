@@ -9,7 +9,7 @@ import { batchForm } from "./form";
 import { mendingSentence, planned, type Planned } from "./planned";
 import { changeList, plansSection } from "./plans";
 import { previewOf } from "./preview";
-import { compareWith, plansIn, readPlan, updatePlan, writeBatch, writeSeason } from "./workbook-actions";
+import { PLAN_MARK } from "../workbook/plan/read";
 import { workingSection } from "./working";
 
 export interface Pane {
@@ -20,6 +20,9 @@ export interface Pane {
 }
 
 const COPY = " copy";
+
+/** What writes and reads plans is loaded when it is first asked for: the templates are the larger part of the pane. */
+const actions = () => import("./workbook-actions");
 
 /** Invented batches to look at and to throw away. */
 export type Example = { readonly batch: { readonly name: string } };
@@ -117,23 +120,27 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     }
   }
 
-  const lookForPlans = async (at: Host) => plans.show((await plansIn(at)).map(({ name }) => name));
+  const lookForPlans = async (at: Host) =>
+    plans.show((await at.sheetsNaming(PLAN_MARK)).map(({ name }) => name));
 
   const writePlan = () =>
     doing("Writing", "The plan was not written.", async (at) => {
       if (!("plan" in current)) return;
-      say(await writeBatch(at, current.inputs, current.plan));
+      const { inputs, plan } = current;
+      say(await (await actions()).writeBatch(at, inputs, plan));
       await lookForPlans(at);
     });
 
   const writeSeasonSheet = () =>
-    doing("Writing", "The season was not written.", async (at) => say(await writeSeason(at)));
+    doing("Writing", "The season was not written.", async (at) =>
+      say(await (await actions()).writeSeason(at)),
+    );
 
   const readSheet = () =>
     doing("Reading", "The plan was not read.", async (at) => {
       const name = plans.chosen();
       if (name === undefined) return;
-      form.fill(await readPlan(at, name));
+      form.fill(await (await actions()).readPlan(at, name));
       readFrom = name;
       say(`Read from “${name}”. What you change here changes the sheet only when you update it.`);
     });
@@ -144,7 +151,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       if (readFrom === null || !("plan" in current)) return;
       const { inputs } = current;
       const name = readFrom;
-      const { changes, missing } = await compareWith(at, name, inputs);
+      const { changes, missing } = await (await actions()).compareWith(at, name, inputs);
       if (missing.length > 0) {
         throw new Error(`“${name}” has no cell for ${missing.join(", ")}; write another plan instead.`);
       }
@@ -156,7 +163,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       const leave = button("Leave it");
       change.addEventListener("click", () => {
         void doing("Changing", "Not updated.", async (there) => {
-          say(await updatePlan(there, name, inputs, changes));
+          say(await (await actions()).updatePlan(there, name, inputs, changes));
         });
       });
       leave.addEventListener("click", () => say("Nothing was changed."));

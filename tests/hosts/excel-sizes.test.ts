@@ -7,7 +7,8 @@ import { chartBytes, differenceBytes, PAGE_BYTES, writingBytes } from "../../src
 import type { SheetData } from "../../src/workbook/data";
 import { standInWorkbook, type StandIn } from "../support/excel-proxies";
 import { cell, everything, namesOf, planLike, sheetOf, written } from "../support/excel-writing";
-import { seasonSheets } from "../support/season";
+import { seasonBook } from "../../src/workbook/book";
+import { seasonBatches, seasonSheets } from "../support/season";
 
 jest.setTimeout(60_000);
 
@@ -45,6 +46,14 @@ describe("a season's plans", () => {
     expect(workbook.roundTrips).toHaveLength(1 + parts);
     expect(most(workbook)).toBeLessThan(LIMIT);
   });
+});
+
+test("a whole season of 20 batches: what follows each plan names it in every formula", async () => {
+  const sheets = seasonBook(seasonBatches(20));
+  const workbook = await written(sheets);
+  process.stdout.write(`season of 20 written: ${bytesOf(workbook).join(" + ")} bytes\n`);
+  expect(most(workbook)).toBeLessThan(LIMIT);
+  expect(namesOf(workbook)).toEqual(["Season", "Sheet1", ...sheets.slice(1).map(({ name }) => name)]);
 });
 
 describe("what would be too much", () => {

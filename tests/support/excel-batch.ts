@@ -1,6 +1,7 @@
 /**
  * One request of the genuine proxies, done on the stand-in workbook action by action.
  */
+import type { ActionInfo, ArgumentInfo, PathInfo } from "./excel-wire";
 import {
   addName,
   blockOf,
@@ -17,27 +18,6 @@ import {
   type Sheet,
 } from "./excel-workbook";
 
-export interface PathInfo {
-  readonly Id: number;
-  /** 1 the workbook, 3 what a method gives, 4 a property, 5 an item by its key. */
-  readonly ObjectPathType: number;
-  readonly Name: string;
-  readonly ParentObjectPathId?: number;
-  readonly ArgumentInfo?: ArgumentInfo;
-}
-interface ArgumentInfo {
-  readonly Arguments?: readonly unknown[];
-  /** In the place of each argument that is itself an object, that object's path; 0 in the others'. */
-  readonly ReferencedObjectPathIds?: readonly number[] | null;
-}
-export interface ActionInfo {
-  readonly Id: number;
-  /** 1 make the object, 2 load, 3 call, 4 set. */
-  readonly ActionType: number;
-  readonly Name: string;
-  readonly ObjectPathId: number;
-  readonly ArgumentInfo?: ArgumentInfo;
-}
 /** Something done on a sheet or on the workbook. */
 export interface Operation {
   /** null: on the workbook. */

@@ -4,19 +4,13 @@
  */
 import { readFileSync } from "node:fs";
 import { createContext, runInContext } from "node:vm";
-import { Batch, type ActionInfo, type Operation, type PathInfo, type Workbook } from "./excel-batch";
+import { Batch, type Operation, type Workbook } from "./excel-batch";
+import type { RequestMessage } from "./excel-wire";
 import { addressed, emptySheet, type Content, type Name } from "./excel-workbook";
 
 export type { Operation } from "./excel-batch";
 
 type ExcelNamespace = typeof Excel;
-
-interface RequestMessage {
-  readonly Body: {
-    readonly Actions: readonly ActionInfo[];
-    readonly ObjectPaths: Readonly<Record<string, PathInfo>>;
-  };
-}
 
 export interface RoundTrip {
   readonly bytes: number;

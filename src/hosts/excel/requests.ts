@@ -6,7 +6,7 @@
 import type { PlacedCell, SheetData } from "../../workbook/data";
 import { rectangles } from "./areas";
 
-const MOST_BYTES = 4_500_000;
+const MOST_BYTES = 4_700_000;
 
 export class Requests {
   #bytes = 0;
@@ -50,7 +50,7 @@ export function differenceBytes(cells: readonly PlacedCell[], rules: readonly un
 export const chartBytes = ({ charts }: SheetData) =>
   charts.reduce((sum, { series }) => sum + BYTES.chart + BYTES.series * series.length, 0);
 
-export const PAGE_BYTES = 600;
+export const PAGE_BYTES = 1_200;
 
 const contentBytes = (cells: readonly PlacedCell[]) =>
   cells.reduce((sum, { formula, value }) => sum + JSON.stringify(formula ?? value).length, 0);

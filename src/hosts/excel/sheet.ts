@@ -2,6 +2,7 @@
  * One sheet, queued in full: nothing here waits for Excel.
  */
 import { columnLetters, quotedSheet, type SheetData } from "../../workbook/data";
+import { MARGIN_INCHES } from "../../workbook/styles";
 import { areasAt, columnAddresses, rangeAt, rectangleAddress, rectangles, rowAddresses } from "./areas";
 import { writeContents } from "./contents";
 import { groupedBy } from "./grouping";
@@ -58,8 +59,16 @@ function addNames(sheet: Excel.Worksheet, { name: sheetName, names }: SheetData)
   }
 }
 
-export function layOutPages(sheet: Excel.Worksheet, { pagesTall, landscape }: SheetData): void {
+const POINTS_PER_INCH = 72;
+
+export function layOutPages(sheet: Excel.Worksheet, { pagesTall, landscape, printArea }: SheetData): void {
+  const margin = MARGIN_INCHES * POINTS_PER_INCH;
+  if (printArea) sheet.pageLayout.setPrintArea(rectangleAddress(printArea));
   sheet.pageLayout.set({
+    topMargin: margin,
+    bottomMargin: margin,
+    leftMargin: margin,
+    rightMargin: margin,
     orientation: landscape ? "Landscape" : "Portrait",
     paperSize: "A4",
     zoom: { horizontalFitToPages: 1, verticalFitToPages: pagesTall },

@@ -1,12 +1,11 @@
 /**
  * Values into cells of the grid that are there: all or none, one step to undo.
  */
-import type { ICellData, IObjectMatrixPrimitiveType, Nullable } from "@univerjs/core";
+import type { ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
 import type { CellValue } from "../../workbook/data";
 import type { CellChange } from "../host";
-import { injectorOf, type Book } from "./book";
+import type { Book } from "./book";
 import { inOneStep } from "./undo-step";
 
 const SET_VALUES = "sheet.mutation.set-range-values";
@@ -15,28 +14,44 @@ const TEXT = 1;
 const NUMBER = 2;
 const BOOLEAN = 3;
 
-type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
+type Worksheet = NonNullable<ReturnType<Book["getSheetByName"]>>;
+type Cells = Record<number, Record<number, ICellData>>;
+interface Content {
+  readonly cells: Cells;
+  readonly back: Cells;
+}
 
 export function changeCells(api: FUniver, book: Book, changes: readonly CellChange[]): void {
   const unitId = book.getId();
-  const bySheet = new Map<string, Cells>();
+  const bySheet = new Map<string, Content>();
   for (const { sheet, row, column, value } of changes) {
-    const id = book.getSheetByName(sheet)?.getSheetId();
-    if (id === undefined) {
-      throw new Error(`There is no sheet named "${sheet}" any more; nothing was changed.`);
-    }
-    const cells = bySheet.get(id) ?? {};
-    bySheet.set(id, cells);
+    const worksheet = book.getSheetByName(sheet);
+    if (!worksheet) throw new Error(`There is no sheet named "${sheet}" any more; nothing was changed.`);
+    const id = worksheet.getSheetId();
+    const { cells, back } = bySheet.get(id) ?? { cells: {}, back: {} };
+    bySheet.set(id, { cells, back });
     (cells[row] ??= {})[column] = cellOf(value);
+    (back[row] ??= {})[column] = contentOf(worksheet, row, column);
   }
   if (bySheet.size === 0) return;
   inOneStep(api, unitId, (doIt) => {
-    for (const [subUnitId, cellValue] of bySheet) {
-      const params = { unitId, subUnitId, cellValue };
-      const back = SetRangeValuesUndoMutationFactory(injectorOf(api), params);
-      doIt({ id: SET_VALUES, params }, { id: SET_VALUES, params: back });
+    for (const [subUnitId, { cells, back }] of bySheet) {
+      const setting = (cellValue: Cells) => ({ id: SET_VALUES, params: { unitId, subUnitId, cellValue } });
+      doIt(setting(cells), setting(back));
     }
   });
+}
+
+/** Null takes away what was not there. */
+function contentOf(worksheet: Worksheet, row: number, column: number): ICellData {
+  const {
+    v = null,
+    t = null,
+    f = null,
+    si = null,
+    p = null,
+  } = worksheet.getSheet().getCellRaw(row, column) ?? {};
+  return { v, t, f, si, p };
 }
 
 /** Formula, shared formula and text of several lines give way; looks and number format stay. */

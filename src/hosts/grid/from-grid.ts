@@ -84,6 +84,7 @@ function sheetFromGrid(
     gridlines: sheet.showGridlines !== 0,
     pagesTall: mark.pagesTall ?? 0,
     landscape: mark.landscape ?? false,
+    ...(mark.printArea && { printArea: mark.printArea }),
   };
 
   function formatOf(cell: ICellData): string | undefined {

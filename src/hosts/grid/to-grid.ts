@@ -9,6 +9,7 @@ import {
   type ChartData,
   type PlacedCell,
   type SheetData,
+  type Area,
 } from "../../workbook/data";
 import { BORDER_COLOR, FONT, FONT_SIZE, looks } from "../../workbook/styles";
 
@@ -37,6 +38,7 @@ export interface SheetMark {
   readonly pagesTall: number;
   readonly landscape: boolean;
   readonly charts: readonly ChartData[];
+  readonly printArea?: Area;
 }
 
 function styleOf(style: CellStyle, format: string | undefined): IStyleData {
@@ -76,7 +78,7 @@ function cellOf({ value, formula, style, format }: PlacedCell): ICellData {
 export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = cellOf(cell);
-  const { pagesTall, landscape, charts } = sheet;
+  const { pagesTall, landscape, charts, printArea } = sheet;
   const covered = (last: "lastRow" | "lastColumn") =>
     charts.reduce((most, { place }) => Math.max(most, place[last] + 1), 0);
   return {
@@ -99,6 +101,6 @@ export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetD
     })),
     freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
     showGridlines: sheet.gridlines ? 1 : 0,
-    custom: { pagesTall, landscape, charts } satisfies SheetMark,
+    custom: { pagesTall, landscape, charts, ...(printArea && { printArea }) } satisfies SheetMark,
   };
 }

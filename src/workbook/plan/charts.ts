@@ -141,8 +141,9 @@ export const planCharts: readonly ChartSpec[] = [
     ],
     horizontal: { title: "Cost, in the currency of the plan", format: FORMATS.whole, min: 0 },
     vertical: { title: "" },
-    at: partLabel(PART_KEYS[0]!),
-    rows: PART_KEYS.length + 1,
+    at: "plan_costs_riddling_hours",
+    // from there to the total; fewer, and every second name is left out
+    rows: PART_KEYS.length + 5,
     // wider than the sheet's own columns: eleven labels need the room
     columns: [5, LAST_COLUMN + 3],
   },

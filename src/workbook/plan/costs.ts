@@ -134,12 +134,11 @@ export const costsSection: Section = (batch) => {
     }),
     resultRow({
       name: "plan_saleable_bottles",
-      label: "Bottles for sale",
+      label: "Bottles for sale: not broken, not held back",
       unit: "bottles",
       format: FORMATS.whole,
       value: costs.saleableBottles,
       formula: minus(cell("plan_finished_bottles"), input("costs.heldBack_bottles")),
-      note: "after breakage and the stock held back",
     }),
     gap,
     columnHeads("Part", ">Cost", "", ">A bottle", ">Share"),

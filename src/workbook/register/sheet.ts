@@ -131,7 +131,15 @@ function registerRow(
       resultCell({ name: name("planned"), value: line.date, formula: rules.date, format: FORMATS.date }),
       text(rules.operation, "label"),
       text(rules.product, "label"),
-      { value: lot, formula: iff(isBlank(input("batch.lot")), "", input("batch.lot")), style: "label" },
+      {
+        value: lot,
+        // read from the plan once, then from the line above
+        formula: before
+          ? cell(name("lot", before))
+          : iff(isBlank(input("batch.lot")), "", input("batch.lot")),
+        style: "label",
+        key: name("lot"),
+      },
       rules.way === "in" ? amount : undefined,
       rules.way === "out" ? amount : undefined,
       text(rules.unit, "unit"),

@@ -5,12 +5,15 @@ import type { SheetData } from "../data";
 import { addinFormula, builtin, type Dialect } from "../formula";
 import { layOut, type Row } from "../layout";
 import { addressIn, type LinkedPlan } from "../linked-plan";
-import { input, text } from "../plan/rows";
+import { heading, input, text } from "../plan/rows";
+import { planRows } from "../plan/sheet";
 import { freeSheetName } from "../sheet-names";
-import { COLUMN_WIDTHS } from "./columns";
+import { COLUMN_WIDTHS, LAST_COLUMN } from "./columns";
 import { doseRows } from "./doses";
+import { namedCells } from "./recast";
 import { sizeRows } from "./sizes";
 import { sweetnessRows } from "./sweetness";
+import { withTaken } from "./taken";
 
 const PAGE = { frozenRows: 1, pagesTall: 0, landscape: true };
 const TITLE = "What if: ";
@@ -22,7 +25,7 @@ export function whatIfSheet(
 ): SheetData {
   const { inputs, plan } = linked;
   const { grid, workings } = sizeRows({ inputs, plan });
-  const rows: Row[] = [
+  const head: Row[] = [
     {
       cells: [
         {
@@ -40,14 +43,12 @@ export function whatIfSheet(
         ),
       ],
     },
-    ...grid,
-    ...doseRows({ inputs, plan }),
-    ...sweetnessRows({ inputs, plan }),
-    ...workings,
   ];
+  const grids = [...grid, ...doseRows({ inputs, plan }), ...sweetnessRows({ inputs, plan }), ...workings];
+  const { rows, block } = withTaken(grids, namedCells(planRows({ inputs, plan })));
   return layOut({
     name: freeSheetName("What-if", inputs.batch.name, takenNames),
-    rows,
+    rows: [...head, ...rows, ...heading("Taken from the plan", LAST_COLUMN), ...block],
     columnWidths: COLUMN_WIDTHS,
     page: PAGE,
     write: dialect,

@@ -1,0 +1,221 @@
+/**
+ * Three errands from start to end in a real browser, as the people do them: a winemaker decides a dose and brings a
+ * plan up to date, an estate manager gathers the season, a bookkeeper reads costs, orders and the register in the
+ * saved file.
+ */
+import { readFileSync } from "node:fs";
+import * as XLSX from "@e965/xlsx";
+import type { Browser, Page } from "playwright-core";
+import { planBatch } from "../../src/cellar/batch/plan";
+import { orderLines, orderOf } from "../../src/cellar/season/orders";
+import { seasonTotals } from "../../src/cellar/season/season";
+import { expectedPressure } from "../../src/cellar/carbonation";
+import { sucroseGL } from "../../src/cellar/units";
+import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { expectRelative } from "../support/relative";
+import { sampleInputs } from "../support/samples";
+
+jest.setTimeout(180_000);
+
+interface NamedCell {
+  readonly sheet: string;
+  readonly address: string;
+}
+interface Range {
+  getRawValue(): unknown;
+}
+interface GridWindow {
+  readonly grid: {
+    getActiveWorkbook(): {
+      getActiveSheet(): { getSheetName(): string };
+      getSheetByName(name: string): { getRange(address: string): Range } | null;
+      getDefinedNames(): { getName(): string; getFormulaOrRefString(): string }[];
+      setActiveSheet(sheet: unknown): void;
+    };
+  };
+}
+
+const FILES = ["oxlip-hill-brut.json", "oxlip-hill-rose.json", "oxlip-hill-magnum-zero.json"];
+const BRUT = "Plan · Oxlip Hill Brut 2025";
+
+browserDescribe("errands", () => {
+  let browser: Browser;
+  let page: Page;
+  let server: Awaited<ReturnType<typeof serveDist>>;
+  const errors: string[] = [];
+
+  beforeAll(async () => {
+    server = await serveDist();
+    browser = await launchChromium();
+    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
+    page.on("pageerror", (error) => errors.push(error.message));
+    page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
+    await page.goto(`${server.address}/workbench.html`);
+    await page.locator("button.write:enabled").waitFor();
+  });
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  const box = (dotted: string) => page.locator(`[id="${dotted}"]`);
+
+  /** Where a name leads on a sheet whose name begins so. */
+  const find = (sheet: string, name: string): Promise<NamedCell> =>
+    page.evaluate(
+      ([wantedSheet, wanted]) => {
+        const { grid } = window as unknown as GridWindow;
+        for (const each of grid.getActiveWorkbook().getDefinedNames()) {
+          const [, quoted = "", address = ""] = /^'(.*)'!(.*)$/.exec(each.getFormulaOrRefString()) ?? [];
+          if (each.getName() === wanted && quoted.startsWith(wantedSheet!)) {
+            return { sheet: quoted, address: address.replaceAll("$", "") };
+          }
+        }
+        throw new Error(`no name ${wanted} on ${wantedSheet}`);
+      },
+      [sheet, name],
+    );
+  async function value(sheet: string, name: string): Promise<unknown> {
+    const place = await find(sheet, name);
+    return page.evaluate(
+      (at) =>
+        (window as unknown as GridWindow).grid
+          .getActiveWorkbook()
+          .getSheetByName(at.sheet)!
+          .getRange(at.address)
+          .getRawValue(),
+      place,
+    );
+  }
+  const number = async (sheet: string, name: string) => Number(await value(sheet, name));
+
+  /** Shows a sheet by its tab. */
+  async function show(sheet: string): Promise<void> {
+    await page.evaluate((name) => {
+      const book = (window as unknown as GridWindow).grid.getActiveWorkbook();
+      book.setActiveSheet(book.getSheetByName(name));
+    }, sheet);
+    await page.waitForTimeout(300);
+  }
+  async function type(address: string, typed: string): Promise<void> {
+    const nameBox = page.locator("#grid input").first();
+    await nameBox.click();
+    await nameBox.fill(address);
+    await nameBox.press("Enter");
+    await page.waitForTimeout(200);
+    await page.keyboard.type(typed);
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(1500);
+  }
+
+  test("each example is written by one click, and the season by one more", async () => {
+    for (const [index] of FILES.entries()) {
+      await page.locator("select.examples").selectOption(String(index));
+      await page.locator("button.write:enabled").click();
+      await page.locator("#pane .status", { hasText: "Written" }).waitFor();
+    }
+    await page.locator("details.plans summary").click();
+    await page.getByRole("button", { name: "Write the season" }).click();
+    await page.locator("#pane .status", { hasText: "“Season”, from 3 plans" }).waitFor();
+    await page.waitForTimeout(2000);
+  });
+
+  test("winemaker: what does another gram of sugar do, then the plan is brought up to date", async () => {
+    const { inputs, plan } = { inputs: sampleInputs(FILES[0]!), plan: planBatch(sampleInputs(FILES[0]!)) };
+    // the what-if sheet says what a gram more makes of the bottle on the hottest day
+    const dose = sucroseGL(plan.tirage.dose + 1);
+    const fill = {
+      dose,
+      baseAlcoholVol: inputs.baseWine.alcohol_vol,
+      yieldShare: inputs.tirage.yield,
+      headspacePct: inputs.tirage.headspace_pct,
+      dissolvedCo2GL: inputs.baseWine.dissolvedCO2_gL,
+    };
+    const shown = await number("What-if · Oxlip Hill Brut", "whatif_pressure_6_8_bar");
+    expectRelative(shown, expectedPressure(fill, inputs.tirage.hottest_C), 1e-9);
+
+    await page.locator("select#plans").selectOption(BRUT);
+    await page.getByRole("button", { name: "Read into the form" }).click();
+    await page.locator("#pane .status", { hasText: "Read from" }).waitFor();
+    expect(await box("tirage.pressure_bar").inputValue()).toBe("5.2");
+    await box("tirage.pressure_bar").fill("5.45");
+    await page.getByRole("button", { name: `Update “${BRUT}”` }).click();
+    await page.locator("#pane .changes li").waitFor();
+    expect(await page.locator("#pane .changes li").allTextContents()).toEqual([
+      "Tirage: Excess pressure wanted: 5.2 → 5.45 bar",
+    ]);
+    await page.getByRole("button", { name: "Change 1 input" }).click();
+    await page.locator("#pane .status", { hasText: "Changed 1 input" }).waitFor();
+    await page.waitForTimeout(2000);
+    const after = planBatch({ ...inputs, tirage: { ...inputs.tirage, pressure_bar: 5.45 } });
+    expectRelative(await number(BRUT, "plan_tirageSugar_kg"), after.tirage.sugarKg, 1e-9);
+    // and everything that reads the plan has followed
+    expectRelative(await number("Season", "season_1_sugar_kg"), after.tirage.sugarKg, 1e-9);
+    expectRelative(
+      await number("Register · Oxlip Hill Brut", "register_tirageSugar_in"),
+      after.tirage.sugarKg,
+      1e-9,
+    );
+  });
+
+  test("winemaker: a gauge reading says how far the fermentation has got", async () => {
+    await show(BRUT);
+    for (const [name, typed] of [
+      ["readings_r1_date", "2026-06-01"],
+      ["readings_r1_pressure_bar", "3.1"],
+      ["readings_r1_at_C", "12"],
+    ] as const) {
+      await type((await find(BRUT, name)).address, typed);
+    }
+    expect(await value(BRUT, "plan_reading_r1_state")).toBe("still working");
+    const share = await number(BRUT, "plan_reading_r1_share");
+    expect(share).toBeGreaterThan(0.4);
+    expect(share).toBeLessThan(0.8);
+  });
+
+  test("estate manager: what must be ordered, what is out of bounds, and when", async () => {
+    const batches = [{ pressure_bar: 5.45 }, {}, {}].map((change, index) => {
+      const inputs = sampleInputs(FILES[index]!);
+      const changed = { ...inputs, tirage: { ...inputs.tirage, ...change } };
+      return { inputs: changed, plan: planBatch(changed) };
+    });
+    const totals = seasonTotals(batches);
+    expect(await value("Season", "season_total_worst")).toBe(totals.worst);
+    expectRelative(await number("Season", "season_total_cost"), totals.cost!, 1e-9);
+    for (const line of orderLines(batches.map(({ inputs }) => inputs.batch.bottle_mL))) {
+      const name = [
+        "season_order",
+        line.material,
+        ...(line.sizeMl === null ? [] : [line.sizeMl]),
+        "packs",
+      ].join("_");
+      expect([name, await number("Season", name)]).toEqual([name, orderOf(line, batches).packs]);
+    }
+    await show("Season");
+  });
+
+  test("bookkeeper: actual figures typed in, the file saved, and all of it there for another reader", async () => {
+    await show(BRUT);
+    await type((await find(BRUT, "actual_cost")).address, "38000");
+    await type((await find(BRUT, "actual_bottlesFinished")).address, "8100");
+    expectRelative(await number(BRUT, "plan_actual_perBottle"), 38_000 / 8100, 1e-9);
+
+    const download = page.waitForEvent("download");
+    await page.locator("#save").click();
+    const book = XLSX.read(readFileSync(await (await download).path()), { cellFormula: true });
+    expect(book.SheetNames[0]).toBe("Season");
+    const read = (sheet: string, address: string) =>
+      book.Sheets[sheet]?.[address] as XLSX.CellObject | undefined;
+    const register = await find("Register · Oxlip Hill Brut", "register_finished_actual");
+    expect(read(register.sheet, register.address)).toMatchObject({ v: 8100 });
+    const cost = await find("Season", "season_total_cost");
+    expectRelative(
+      Number(read(cost.sheet, cost.address)?.v),
+      await number("Season", "season_total_cost"),
+      1e-12,
+    );
+    expect(read(cost.sheet, cost.address)?.f).toContain("SUM(");
+  });
+
+  test("nothing went wrong in the page meanwhile", () => expect(errors).toEqual([]));
+});
