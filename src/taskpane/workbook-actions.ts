@@ -35,7 +35,7 @@ export async function writeBatch(host: Host, inputs: BatchInputs, plan: BatchPla
   const { sheets } = batchBook(
     [{ inputs, plan }],
     await host.sheetNames(),
-    notes && { sheet: notes.name, places: notes.cells },
+    notes && { known: { sheet: notes.name, places: notes.cells } },
   );
   await host.write({ sheets });
   const [sheet] = sheets;

@@ -6,7 +6,9 @@ import type { BatchPlan } from "../cellar/batch/plan";
 import type { SheetData } from "./data";
 import { linkedPlan, type LinkedPlan, type Place } from "./linked-plan";
 import { listsOn, notesSheet } from "./notes/sheet";
+import type { Rendering } from "./layout";
 import { planSheet } from "./plan/sheet";
+import { portable } from "./portable/render";
 import { registerSheet } from "./register/sheet";
 import { seasonSheet } from "./season/sheet";
 import { whatIfSheet } from "./whatif/sheet";
@@ -22,6 +24,14 @@ export interface Batch {
   readonly plan: BatchPlan;
 }
 
+/** With our functions, or worked out so that any spreadsheet program calculates them. */
+export type Formulas = "add-in" | "portable";
+
+export interface BookOptions {
+  readonly known?: KnownNotes;
+  readonly formulas?: Formulas;
+}
+
 export interface BatchBook {
   /** In the order in which they are shown. */
   readonly sheets: readonly SheetData[];
@@ -32,7 +42,7 @@ export interface BatchBook {
 export function batchBook(
   batches: readonly Batch[],
   taken: readonly string[],
-  known?: KnownNotes,
+  { known, formulas = "add-in" }: BookOptions = {},
 ): BatchBook {
   const names = [...taken];
   const added = (sheet: SheetData) => {
@@ -40,15 +50,19 @@ export function batchBook(
     return sheet;
   };
   const notes = known ? undefined : added(notesSheet(names));
-  const lists = known
-    ? listsOn(known.sheet, known.places)
-    : listsOn(notes!.name, new Map(notes!.names.map((each) => [each.name, each])));
+  const there = known ?? notesAt(notes!);
+  const rendering = renderingOf(formulas, there);
+  const listOf = listsOn(there.sheet, there.places);
   const written = batches.map(({ inputs, plan }) => {
-    const sheet = added(planSheet(inputs, plan, names, { listOf: lists }));
+    const sheet = added(planSheet(inputs, plan, names, { listOf, ...rendering }));
     const linked = linkedPlan(inputs, plan, sheet);
     return {
       linked,
-      sheets: [sheet, added(whatIfSheet(linked, names)), added(registerSheet(linked, names))],
+      sheets: [
+        sheet,
+        added(whatIfSheet(linked, names, rendering.rendering)),
+        added(registerSheet(linked, names, rendering.rendering)),
+      ],
     };
   });
   return {
@@ -58,7 +72,24 @@ export function batchBook(
 }
 
 /** A whole season in a new workbook. */
-export function seasonBook(batches: readonly Batch[], taken: readonly string[] = []): readonly SheetData[] {
-  const { sheets, plans } = batchBook(batches, [...taken, "Season"]);
-  return [seasonSheet(plans, [...taken, ...sheets.map(({ name }) => name)]), ...sheets];
+export function seasonBook(batches: readonly Batch[], formulas: Formulas = "add-in"): readonly SheetData[] {
+  const { sheets, plans } = batchBook(batches, ["Season"], { formulas });
+  const notes = notesAt(sheets.at(-1)!);
+  const { rendering } = renderingOf(formulas, notes);
+  return [
+    seasonSheet(
+      plans,
+      sheets.map(({ name }) => name),
+      rendering,
+    ),
+    ...sheets,
+  ];
 }
+
+const notesAt = ({ name, names }: SheetData): KnownNotes => ({
+  sheet: name,
+  places: new Map(names.map((each) => [each.name, each])),
+});
+
+const renderingOf = (formulas: Formulas, notes: KnownNotes): { readonly rendering?: Rendering } =>
+  formulas === "portable" ? { rendering: portable(notes) } : {};

@@ -86,9 +86,6 @@ export function monthsAfter(date: Expression, months: Expression): Expression {
 /** Where a named cell is, as it stands in the formula being written. */
 export type Locate = (name: string) => string;
 
-/** How an expression is written out: with the add-in's functions, say. */
-export type Dialect = (expression: Expression, locate: Locate) => string;
-
 const PRECEDENCE: Readonly<Record<Operator, number>> = {
   "=": 1,
   "<>": 1,
@@ -102,8 +99,8 @@ const PRECEDENCE: Readonly<Record<Operator, number>> = {
   "/": 3,
 };
 
-/** The formula as typed with the add-in: =MOUSSE.…, without the leading "=". */
-export const addinFormula: Dialect = (expression, locate) => {
+/** The formula as typed, our functions as =MOUSSE.…, without the leading "=". */
+export function formulaText(expression: Expression, locate: Locate): string {
   const write = (node: Expression): string => {
     switch (node.kind) {
       case "literal":
@@ -113,7 +110,8 @@ export const addinFormula: Dialect = (expression, locate) => {
       case "cell":
         return locate(node.name);
       case "range":
-        return `${locate(node.first)}:${locate(node.last)}`;
+        // the sheet is named once
+        return `${locate(node.first)}:${locate(node.last).replace(/^.*!/, "")}`;
       case "blank":
         return "";
       case "mousse":
@@ -129,4 +127,4 @@ export const addinFormula: Dialect = (expression, locate) => {
     }
   };
   return write(expression);
-};
+}

@@ -13,7 +13,7 @@ import {
   type SheetData,
   type Validation,
 } from "./data";
-import type { Dialect, Expression } from "./formula";
+import { formulaText, type Expression } from "./formula";
 import type { Field } from "../cellar/batch/field-kinds";
 import { validationOf } from "./validation";
 
@@ -62,12 +62,20 @@ export interface NamedArea {
   readonly last: string;
 }
 
+/** In which formulas a sheet is written: with our functions, or worked out for any program. */
+export interface Rendering {
+  readonly rows: (rows: readonly Row[]) => readonly Row[];
+  /** Where the cells are that it reads besides. */
+  readonly elsewhere: (name: string) => string | undefined;
+}
+export const asTheyAre: Rendering = { rows: (rows) => rows, elsewhere: () => undefined };
+
 export interface Layout {
   readonly name: string;
   readonly rows: readonly Row[];
   readonly columnWidths: readonly number[];
   readonly page: Page;
-  readonly write: Dialect;
+  readonly rendering?: Rendering;
   readonly charts?: readonly ChartSpec[];
   /** Where a cell is that is not on this sheet. */
   readonly elsewhere?: (name: string) => string | undefined;
@@ -77,14 +85,15 @@ export interface Layout {
 
 export function layOut({
   name,
-  rows,
+  rows: given,
   columnWidths,
   page,
-  write,
+  rendering = asTheyAre,
   charts = [],
   elsewhere = () => undefined,
   listOf = () => undefined,
 }: Layout): SheetData {
+  const rows = rendering.rows(given);
   const { printed, ...rest } = page;
   const places = new Map<string, { readonly row: number; readonly column: number }>();
   const names: DefinedName[] = [];
@@ -103,7 +112,7 @@ export function layOut({
     return place;
   };
   const locate = (wanted: string) => {
-    const far = places.has(wanted) ? undefined : elsewhere(wanted);
+    const far = places.has(wanted) ? undefined : (elsewhere(wanted) ?? rendering.elsewhere(wanted));
     if (far !== undefined) return far;
     const { row, column } = placeOf(wanted);
     return cellAddress(row, column);
@@ -124,7 +133,7 @@ export function layOut({
         column,
         value,
         style,
-        ...(formula && { formula: write(formula, locate) }),
+        ...(formula && { formula: formulaText(formula, locate) }),
         ...(format !== undefined && { format }),
       });
       if (field) validations.push({ row, column, ...validationOf(field, listOf(field)) });

@@ -1,7 +1,8 @@
 /**
  * Sizes, merges, pages, names and rules as they reach Excel, on the genuine Excel proxies.
  */
-import { type Validation } from "../../src/workbook/data";
+import type { Validation } from "../../src/workbook/data";
+import { MARGIN_INCHES } from "../../src/workbook/styles";
 import { sheetOf, cell, written, settings, matching } from "../support/excel-writing";
 
 describe("layout", () => {
@@ -41,11 +42,17 @@ describe("layout", () => {
     expect(settings(workbook, "WrapText")).toEqual(["GetRanges(A1:E2,A5:E5).Format: true"]);
     expect(settings(workbook, "Italic")).toEqual(["GetRange(A1:E2).Format.Font: true"]);
     expect(settings(workbook, "FreezeRows")).toEqual(["FreezePanes: 2"]);
-    expect(matching(workbook, /^PageLayout$/).map(({ name, args }) => [name, args[0]])).toEqual([
-      ["Orientation", "Portrait"],
-      ["PaperSize", "A4"],
-      ["Zoom", { horizontalFitToPages: 1, verticalFitToPages: 2 }],
-    ]);
+    const points = MARGIN_INCHES * 72;
+    const page = matching(workbook, /^PageLayout$/).map(({ name, args }) => [name, args[0]]);
+    expect(Object.fromEntries(page)).toEqual({
+      Orientation: "Portrait",
+      PaperSize: "A4",
+      Zoom: { horizontalFitToPages: 1, verticalFitToPages: 2 },
+      LeftMargin: points,
+      RightMargin: points,
+      TopMargin: points,
+      BottomMargin: points,
+    });
   });
 
   test("names hold within their sheet", async () => {

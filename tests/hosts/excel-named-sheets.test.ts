@@ -107,6 +107,12 @@ test("only named cells are asked for, and nothing is written or kept", async () 
   expect(JSON.stringify([...workbook.sheets[0]!.cells])).toContain("nobody asked for");
 });
 
+test("a second name of a cell is not asked for again", async () => {
+  const once = { ...plan, names: plan.names!.filter(({ name }) => name !== "sameDate") };
+  const [one, other] = [await sheetsNaming("volume", [plan]), await sheetsNaming("volume", [once])];
+  expect(one.workbook.roundTrips.at(-1)!.bytes).toBe(other.workbook.roundTrips.at(-1)!.bytes);
+});
+
 test("none: two round trips, and none at all where Excel has no names of sheets", async () => {
   const { found, workbook } = await sheetsNaming("volume", [{ name: "Notes" }]);
   expect(found).toEqual([]);

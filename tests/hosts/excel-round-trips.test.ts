@@ -2,7 +2,7 @@
  * Round trips and bytes that the Excel host takes, on the genuine Excel proxies.
  */
 import { excelHost } from "../../src/hosts/excel/excel-host";
-import { type SheetData, type Validation } from "../../src/workbook/data";
+import type { SheetData, Validation } from "../../src/workbook/data";
 import { standInWorkbook } from "../support/excel-proxies";
 import {
   everything,

@@ -2,7 +2,7 @@
  * Expressions written out: precedence, quoting, addresses.
  */
 import {
-  addinFormula,
+  formulaText,
   blank,
   builtin,
   cell,
@@ -22,7 +22,7 @@ import {
 } from "../../src/workbook/formula";
 
 const places: Readonly<Record<string, string>> = { a: "B1", b: "B2", c: "C3" };
-const written = (expression: Expression) => addinFormula(expression, (name) => places[name]!);
+const written = (expression: Expression) => formulaText(expression, (name) => places[name]!);
 const [a, b, c] = [cell("a"), cell("b"), cell("c")];
 
 test.each<[string, Expression, string]>([

@@ -1,7 +1,7 @@
 /**
  * Names of new sheets, and rows laid out to a sheet.
  */
-import { addinFormula, cell, plus } from "../../src/workbook/formula";
+import { cell, plus } from "../../src/workbook/formula";
 import { layOut, type Row } from "../../src/workbook/layout";
 import { freeSheetName } from "../../src/workbook/sheet-names";
 
@@ -32,7 +32,7 @@ describe("rows laid out", () => {
   const value = (name: string, number: number) => ({ value: number, style: "input", name }) as const;
   const page = { frozenRows: 1, pagesTall: 2, landscape: false };
   const laidOut = (rows: readonly Row[], columnWidths: readonly number[] = []) =>
-    layOut({ name: "S", rows, columnWidths, page, write: addinFormula });
+    layOut({ name: "S", rows, columnWidths, page });
 
   test("formulas find cells by name, also those further down", () => {
     const rows: Row[] = [

@@ -5,56 +5,46 @@ import { mergeWorksheetSnapshotWithDefault } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { cellAddress, quotedSheet, type SheetData } from "../../workbook/data";
 import type { Book } from "./book";
+import { settingNames } from "./names";
 import { worksheetData } from "./to-grid";
 import { inOneStep, type Do } from "./undo-step";
 import { ruleToGrid } from "./validation";
 
 const INSERT_SHEET = "sheet.mutation.insert-sheet";
 const REMOVE_SHEET = "sheet.mutation.remove-sheet";
-const SET_NAME = "formula.mutation.set-defined-name";
-const REMOVE_NAME = "formula.mutation.remove-defined-name";
 const ADD_RULE = "data-validation.mutation.addRule";
 const REMOVE_RULE = "data-validation.mutation.removeRule";
 
 export function addSheets(api: FUniver, book: Book, sheets: readonly SheetData[]): void {
   refuseTaken(sheets, book);
-  const shown = book.getActiveSheet().getSheetId();
   const added: string[] = [];
   let front = 0;
-  try {
-    inOneStep(api, book.getId(), (doIt) => {
-      for (const sheet of sheets) {
-        const all = book.getSheets();
-        const id = freeId(all.map((each) => each.getSheetId()));
-        addSheet(doIt, book.getId(), sheet, id, sheet.first ? front++ : all.length);
-        added.push(id);
-      }
-    });
-  } catch (error) {
-    book.setActiveSheet(shown);
-    throw error;
-  }
+  inOneStep(api, book.getId(), (doIt) => {
+    for (const sheet of sheets) {
+      const all = book.getSheets();
+      const id = freeId(all.map((each) => each.getSheetId()));
+      addSheet(api, doIt, book.getId(), sheet, id, sheet.first ? front++ : all.length);
+      added.push(id);
+    }
+  });
   if (added[0] !== undefined) book.setActiveSheet(added[0]);
   // cached results would stand until something changes; the grid is to show its own
   api.getFormula().executeCalculation();
 }
 
-function addSheet(doIt: Do, unitId: string, data: SheetData, id: string, index: number): void {
+function addSheet(api: FUniver, doIt: Do, unitId: string, data: SheetData, id: string, index: number): void {
   const sheet = mergeWorksheetSnapshotWithDefault(worksheetData(data, id));
   doIt(
     { id: INSERT_SHEET, params: { unitId, index, sheet } },
     { id: REMOVE_SHEET, params: { unitId, subUnitId: id, subUnitName: data.name } },
   );
-  for (const { name, row, column } of data.names) {
-    const named = {
-      unitId,
-      id: `${id}_${name}`,
-      name,
-      localSheetId: id,
-      formulaOrRefString: `${quotedSheet(data.name)}!${absolute(row, column)}`,
-    };
-    doIt({ id: SET_NAME, params: named }, { id: REMOVE_NAME, params: named });
-  }
+  const names = data.names.map(({ name, row, column }) => ({
+    id: `${id}_${name}`,
+    name,
+    localSheetId: id,
+    formulaOrRefString: `${quotedSheet(data.name)}!${absolute(row, column)}`,
+  }));
+  doIt(...settingNames(api, { unitId, names }));
   const rule = data.validations.map((each, count) => ruleToGrid(each, `${id}_${count}`));
   doIt(
     { id: ADD_RULE, params: { unitId, subUnitId: id, rule } },

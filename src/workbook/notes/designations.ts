@@ -5,24 +5,27 @@ import { designations } from "../../cellar/rules/designations";
 import { sourceText } from "../../cellar/rules/source";
 import type { Row } from "../layout";
 import { FORMATS, columnHeads, text } from "../plan/rows";
+import { designationName, monthsName } from "./names";
 import { headed } from "./rows";
 
-const nameOf = (index: number) => `notes_designation_${index + 1}`;
-export const FIRST_DESIGNATION = nameOf(0);
-export const LAST_DESIGNATION = nameOf(designations.length - 1);
+export const FIRST_DESIGNATION = designationName(1);
+export const LAST_DESIGNATION = designationName(designations.length);
 
 export const designationRows = (): Row[] => [
   ...headed("Ageing minima by designation"),
   { ...columnHeads("Designation", ">On the lees, months", ">In all, months", "", "~Source"), lines: 2 },
   ...designations.map(({ name, leesMonths, totalMonths, source }, index) => {
-    const label = { ...text(name, "label") };
-    const months = (value: number) => ({ value, style: "result" as const, format: FORMATS.whole });
-    const isEnd = nameOf(index) === FIRST_DESIGNATION || nameOf(index) === LAST_DESIGNATION;
+    const months = (value: number, kind: "lees" | "total") => ({
+      value,
+      style: "result" as const,
+      format: FORMATS.whole,
+      name: monthsName(index + 1, kind),
+    });
     return {
       cells: [
-        { ...label, ...(isEnd ? { name: nameOf(index) } : {}) },
-        months(leesMonths),
-        months(totalMonths),
+        { ...text(name, "label"), name: designationName(index + 1) },
+        months(leesMonths, "lees"),
+        months(totalMonths, "total"),
         undefined,
         text(sourceText(source), "unit"),
       ],

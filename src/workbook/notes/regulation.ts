@@ -4,10 +4,12 @@
 import { legalLimits, practiceLimits, type LegalLimits, type Limit } from "../../cellar/rules/limits";
 import { pressureRules } from "../../cellar/rules/pressure-classes";
 import { ruleSetsOf, sourceText } from "../../cellar/rules/source";
-import { sweetnessRules } from "../../cellar/rules/sweetness-bands";
+import { LANGUAGES, sweetnessRules, type SweetnessBand } from "../../cellar/rules/sweetness-bands";
+import { RATIO_TO_20C } from "../../cellar/gauge-table";
 import type { CellValue } from "../data";
 import type { Row } from "../layout";
 import { columnHeads, text } from "../plan/rows";
+import { alsoName, alsoWords, boundName, gaugeName, wordName } from "./names";
 import { headed } from "./rows";
 
 const WORDS: Readonly<Record<string, string>> = {
@@ -97,26 +99,76 @@ export const pressureRows = (): Row[] => [
 
 export const sweetnessRows = (): Row[] => [
   ...headed("Sweetness terms, g/L glucose + fructose"),
-  columnHeads("Term", "Rules", ">From", ">To", "~Words in other languages, and source"),
+  columnHeads("Term", "Rules", ">From", ">To", "~How, and source"),
   ...ruleSetsOf(sweetnessRules).flatMap((ruleSet) => {
     const { bands, source } = sweetnessRules[ruleSet];
-    return bands.map((band) => {
-      const { en, ...others } = band.terms;
-      const bound = (value: number | null, included: boolean, word: string) =>
-        value === null ? "open" : included ? value : `${word} ${value}`;
-      const words = Object.entries(others).map(([language, [usual]]) => `${language} ${usual}`);
+    return bands.map((band, index) => {
+      const bound = (value: number | null, which: "low" | "high") => ({
+        value: value ?? "open",
+        style: "result" as const,
+        ...(value !== null && { name: boundName(ruleSet, index + 1, which) }),
+      });
+      const how = [
+        ...(band.onlyWithoutAddedSugar ? ["only without added sugar"] : []),
+        ...(band.lowIncluded ? [] : ["not the lower bound itself"]),
+        ...(band.high === null || band.highIncluded ? [] : ["not the upper bound itself"]),
+        ...(band.toleranceAbove > 0 ? [`analysis ${toleranceWords(band)}`] : []),
+        sourceText(source),
+      ];
       return {
         cells: [
-          text(en[0], "label"),
+          text(band.terms.en[0], "label"),
           text(ruleSet, "label"),
-          { value: bound(band.low, band.lowIncluded, "above"), style: "result" as const },
-          { value: bound(band.high, band.highIncluded, "below"), style: "result" as const },
-          text(
-            `${band.onlyWithoutAddedSugar ? "only without added sugar; " : ""}${words.join(", ")}; ${sourceText(source)}`,
-            "unit",
-          ),
+          bound(band.low, "low"),
+          bound(band.high, "high"),
+          text(how.join("; "), "unit"),
         ],
       };
     });
   }),
+  ...wordRows(),
+];
+
+const toleranceWords = ({ toleranceBelow, toleranceAbove }: SweetnessBand) =>
+  toleranceBelow > 0 ? `${toleranceBelow} below, ${toleranceAbove} above` : `${toleranceAbove} above`;
+
+/** Every word for each term, one below the other, so that a formula can look for one. */
+const wordRows = (): Row[] => [
+  ...headed("Words for the label"),
+  columnHeads("Word", "Rules", "Language", "", "~Term, and source"),
+  ...ruleSetsOf(sweetnessRules).flatMap((ruleSet) => {
+    const { bands, words } = sweetnessRules[ruleSet];
+    return bands.flatMap(({ terms }, index) => {
+      const row = (word: string, language: string, name: string): Row => ({
+        cells: [
+          { ...text(word, "label"), name },
+          text(ruleSet, "label"),
+          text(language, "label"),
+          undefined,
+          text(`${terms.en[0]}; ${sourceText(words)}`, "unit"),
+        ],
+      });
+      return [
+        ...LANGUAGES.map((language) =>
+          row(terms[language][0], language, wordName(ruleSet, index + 1, language)),
+        ),
+        ...alsoWords(ruleSet, index + 1).map((word, also) =>
+          row(word, "also", alsoName(ruleSet, index + 1, also + 1)),
+        ),
+      ];
+    });
+  }),
+];
+
+export const gaugeRows = (): Row[] => [
+  ...headed(
+    "Gauge readings away from 20 °C: excess pressure at 20 °C over that at t (memory: OIV-MA-AS314-02)",
+  ),
+  columnHeads("t, °C", ">Ratio"),
+  ...RATIO_TO_20C.map((ratio, celsius) => ({
+    cells: [
+      { value: celsius, style: "unit" as const },
+      { value: ratio, style: "result" as const, format: "0.00", name: gaugeName(celsius) },
+    ],
+  })),
 ];

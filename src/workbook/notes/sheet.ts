@@ -6,13 +6,12 @@ import type { Field } from "../../cellar/batch/field-kinds";
 import { fields } from "../../cellar/batch/fields";
 import { RECORDED } from "../../cellar/rules/source";
 import type { Area, SheetData } from "../data";
-import { addinFormula, type Dialect } from "../formula";
-import { layOut, type Row } from "../layout";
+import { layOut, type Row, type Rendering } from "../layout";
 import { CAUTIONS } from "../plan/cautions";
 import { text } from "../plan/rows";
 import { freeName } from "../sheet-names";
 import { designationRows, FIRST_DESIGNATION, LAST_DESIGNATION } from "./designations";
-import { limitRows, pressureRows, sweetnessRows } from "./regulation";
+import { gaugeRows, limitRows, pressureRows, sweetnessRows } from "./regulation";
 import { NOTES_WIDTHS, headed, line, wrapped } from "./rows";
 
 /** By this name the sheet is known in a workbook. */
@@ -39,7 +38,7 @@ const UNITS = [
   ["money", "in the currency of the plan; each amount is rounded by itself, totals add the rounded amounts"],
 ] as const;
 
-export function notesSheet(takenNames: readonly string[], dialect: Dialect = addinFormula): SheetData {
+export function notesSheet(takenNames: readonly string[], rendering?: Rendering): SheetData {
   const rows: Row[] = [
     { cells: [text("Notes", "title")] },
     { cells: [text("What the sheets of this workbook mean and where their figures come from.", "subtitle")] },
@@ -55,6 +54,7 @@ export function notesSheet(takenNames: readonly string[], dialect: Dialect = add
     ...pressureRows(),
     ...sweetnessRows(),
     ...designationRows(),
+    ...gaugeRows(),
     ...headed("Cautions"),
     ...CAUTIONS.map((caution) => wrapped(`•  ${caution}`)),
     ...headed("Version"),
@@ -71,7 +71,7 @@ export function notesSheet(takenNames: readonly string[], dialect: Dialect = add
     rows,
     columnWidths: NOTES_WIDTHS,
     page: { frozenRows: 1, pagesTall: 0, landscape: false },
-    write: dialect,
+    ...(rendering && { rendering }),
   });
 }
 

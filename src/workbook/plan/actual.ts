@@ -133,6 +133,9 @@ const LINES: readonly Line[] = [
   },
 ];
 
+/** What stands for a figure that what was typed in does not give. */
+const NO_ANSWER = "no answer";
+
 export const actualSection: Section = (batch) => [
   ...heading("Planned and actual"),
   columnHeads("What", ">Planned", "~Unit", ">Actual", ">Difference"),
@@ -154,7 +157,12 @@ function comparisonRow({ key, label, unit, format, planned, actual, note }: Line
   const actualCell: CellSpec =
     typeof actual === "string"
       ? { ...inputCell(actual, batch.inputs), format }
-      : resultCell({ name: actualName, value: compared.actual, formula: actual, format });
+      : resultCell({
+          name: actualName,
+          value: compared.actual ?? NO_ANSWER,
+          formula: builtin("IFERROR", actual, NO_ANSWER),
+          format,
+        });
   const found = typeof actual === "string" ? input(actual) : cell(actualName);
   const plannedName = `plan_planned_${key}`;
   return {
@@ -165,13 +173,9 @@ function comparisonRow({ key, label, unit, format, planned, actual, note }: Line
       actualCell,
       resultCell({
         name: `plan_difference_${key}`,
-        value: compared.difference,
+        value: compared.difference ?? "",
         format,
-        formula: iff(
-          builtin("ISERROR", found),
-          found,
-          iff(isNumber(found), minus(found, cell(plannedName)), ""),
-        ),
+        formula: iff(isNumber(found), minus(found, cell(plannedName)), ""),
       }),
       ...(note === undefined ? [] : [text(note, "note")]),
     ],

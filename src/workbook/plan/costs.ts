@@ -114,7 +114,10 @@ export const costsSection: Section = (batch) => {
       formula: plus(
         cell("plan_dosageWine_L"),
         divided(
-          times(builtin("IFERROR", cell("plan_topUp_mL"), 0), cell("plan_finished_bottles")),
+          times(
+            iff(isNumber(cell("plan_topUp_mL")), cell("plan_topUp_mL"), 0),
+            cell("plan_finished_bottles"),
+          ),
           ML_PER_LITRE,
         ),
       ),

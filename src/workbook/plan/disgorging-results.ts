@@ -1,9 +1,13 @@
 /**
  * Results of disgorging: bottles, cold, room and the pressure that stays.
  */
+import { NO_ROOM } from "../../cellar/batch/checks";
 import { builtin, cell, iff, isBlank, minus, mousse, operation } from "../formula";
 import type { Row } from "../layout";
 import { FORMATS, input, resultRow, type Batch } from "./rows";
+
+/** Where the pressure is outside all that the classes speak of. */
+const NO_CLASS = "outside all classes";
 
 const bottle = input("batch.bottle_mL");
 
@@ -35,12 +39,16 @@ export function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
       label: "Room in the neck",
       unit: "mL",
       format: FORMATS.one,
-      value: dosage.spaceMl,
-      formula: mousse(
-        "DISGORGING.SPACE",
-        iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")),
-        input("disgorging.lost_mL"),
-        bottle,
+      value: dosage.spaceMl ?? NO_ROOM,
+      formula: builtin(
+        "IFERROR",
+        mousse(
+          "DISGORGING.SPACE",
+          iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")),
+          input("disgorging.lost_mL"),
+          bottle,
+        ),
+        NO_ROOM,
       ),
     }),
     resultRow({
@@ -63,8 +71,12 @@ export function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
     resultRow({
       name: "plan_pressureClass",
       label: "Pressure class of the finished wine",
-      value: dosage.pressureClass,
-      formula: mousse("PRESSURE.CLASS", cell("plan_finishedPressure20_bar"), bottle, input("batch.rules")),
+      value: dosage.pressureClass ?? NO_CLASS,
+      formula: builtin(
+        "IFERROR",
+        mousse("PRESSURE.CLASS", cell("plan_finishedPressure20_bar"), bottle, input("batch.rules")),
+        NO_CLASS,
+      ),
     }),
   ];
 }

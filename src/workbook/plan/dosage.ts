@@ -1,6 +1,7 @@
 /**
  * Section Disgorging and dosage, to the words on the label.
  */
+import { NO_ROOM } from "../../cellar/batch/checks";
 import { UNLIMITED } from "../../cellar/batch/plan-dosage";
 import {
   builtin,
@@ -90,8 +91,8 @@ function dosageResults({ plan: { dosage } }: Batch): Row[] {
       label: "Wine to top up with, a bottle",
       unit: "mL",
       format: FORMATS.two,
-      value: dosage.topUpMl,
-      formula: mousse("DOSAGE.TOPUP", cell("plan_space_mL"), each),
+      value: dosage.topUpMl ?? NO_ROOM,
+      formula: builtin("IFERROR", mousse("DOSAGE.TOPUP", cell("plan_space_mL"), each), NO_ROOM),
     }),
     resultRow({
       name: "plan_dosageBatch_L",

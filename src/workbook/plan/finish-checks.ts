@@ -1,7 +1,7 @@
 /**
  * Checks of disgorging, dosage, label and money.
  */
-import { NO_LIMIT, NO_ROOM, type CheckKey } from "../../cellar/batch/checks";
+import { NO_LIMIT, type CheckKey } from "../../cellar/batch/checks";
 import { NO_TERM } from "../../cellar/batch/plan-dosage";
 import { legalLimits, practiceLimits } from "../../cellar/rules/limits";
 import { sourceText } from "../../cellar/rules/source";
@@ -57,7 +57,7 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     unit: "mL",
     format: FORMATS.two,
     value: cell("plan_dosage_mL"),
-    limit: builtin("IFERROR", cell("plan_space_mL"), NO_ROOM),
+    limit: cell("plan_space_mL"),
     verdict: atMost("stop"),
     source: "this plan",
   },

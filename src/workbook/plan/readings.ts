@@ -59,6 +59,9 @@ export const readingRows = (batch: Batch): Row[] => [
   },
 ];
 
+/** What stands for a figure that this bottle cannot have. */
+const CANNOT_BE = "cannot be";
+
 export const stateName = (key: ReadingKey) => `plan_reading_${key}_state`;
 const shareName = (key: ReadingKey) => `plan_reading_${key}_share`;
 
@@ -76,30 +79,38 @@ function readingRow(key: ReadingKey, index: number, { inputs, plan }: Batch): Ro
       inputCell(`readings.${key}.at_C`, inputs),
       resultCell({
         name: shareName(key),
-        value: share,
+        value: share ?? CANNOT_BE,
         format: FORMATS.percent,
         formula: unlessUnread(
           iff(
             operation(bar, ">=", mousse("TIRAGE.PRESSURE", dose, celsius, alcohol, ...wineAndBottle)),
             ABOVE_ALL,
-            mousse("TIRAGE.PROGRESS", bar, celsius, dose, alcohol, ...wineAndBottle),
+            builtin(
+              "IFERROR",
+              mousse("TIRAGE.PROGRESS", bar, celsius, dose, alcohol, ...wineAndBottle),
+              CANNOT_BE,
+            ),
           ),
         ),
       }),
       resultCell({
         name: `plan_reading_${key}_at20_bar`,
-        value: at20,
+        value: at20 ?? CANNOT_BE,
         format: FORMATS.two,
         formula: unlessUnread(
-          mousse(
-            "PRESSURE.SHIFT",
-            bar,
-            celsius,
-            20,
-            cell("plan_alcoholAfter_vol"),
-            0,
-            input("tirage.headspace_pct"),
-            NITROGEN_AT_20C_BAR,
+          builtin(
+            "IFERROR",
+            mousse(
+              "PRESSURE.SHIFT",
+              bar,
+              celsius,
+              20,
+              cell("plan_alcoholAfter_vol"),
+              0,
+              input("tirage.headspace_pct"),
+              NITROGEN_AT_20C_BAR,
+            ),
+            CANNOT_BE,
           ),
         ),
       }),
@@ -149,7 +160,7 @@ function stateOf(
       )
     : working;
   return iff(
-    builtin("ISERROR", share),
+    equals(share, CANNOT_BE),
     check,
     iff(
       equals(share, ""),

@@ -94,9 +94,13 @@ function turnCells(number: number, turnsPlanned: readonly Turn[], style: "label"
   const figure = (value: number | undefined, column: number, format: string) =>
     resultCell({
       // no answer where the first turn lies before the calendar begins
-      value: value ?? null,
+      value: value ?? "",
       format,
-      formula: iff(operation(number, ">", turns), "", builtin("INDEX", schedule, number, column)),
+      formula: iff(
+        operation(number, ">", turns),
+        "",
+        builtin("IFERROR", builtin("INDEX", schedule, number, column), ""),
+      ),
     });
   return [
     { value: number, style, format: FORMATS.whole },

@@ -4,7 +4,6 @@
 import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { SheetData } from "../data";
-import { addinFormula, type Dialect } from "../formula";
 import { layOut, type Layout, type Row } from "../layout";
 import { freeSheetName } from "../sheet-names";
 import { actualSection } from "./actual";
@@ -50,14 +49,14 @@ export function planSheet(
   inputs: BatchInputs,
   plan: BatchPlan,
   takenNames: readonly string[],
-  { dialect = addinFormula, listOf }: { dialect?: Dialect; listOf?: Layout["listOf"] } = {},
+  { rendering, listOf }: Pick<Layout, "rendering" | "listOf"> = {},
 ): SheetData {
   return layOut({
     name: freeSheetName("Plan", inputs.batch.name, takenNames),
     rows: planRows({ inputs, plan }),
     columnWidths: [...COLUMN_WIDTHS, ...BESIDE],
     page: PAGE,
-    write: dialect,
+    ...(rendering && { rendering }),
     charts: planCharts,
     ...(listOf && { listOf }),
   });

@@ -3,7 +3,7 @@
  */
 import type { RegisterKey } from "../../cellar/batch/register";
 import { LITRES_PER_HL, ML_PER_LITRE } from "../../cellar/units";
-import { builtin, cell, choose, divided, minus, times, type Expression } from "../formula";
+import { cell, choose, divided, iff, isNumber, minus, times, type Expression } from "../formula";
 import { input } from "../plan/rows";
 
 export interface LineRules {
@@ -32,7 +32,7 @@ const saleable = cell("plan_saleable_bottles");
 const hlOf = (bottles: Expression) =>
   divided(divided(times(bottles, input("batch.bottle_mL")), ML_PER_LITRE), LITRES_PER_HL);
 const litresOf = (mlABottle: Expression) => divided(times(mlABottle, finished), ML_PER_LITRE);
-const topUp = builtin("IFERROR", cell("plan_topUp_mL"), 0);
+const topUp = iff(isNumber(cell("plan_topUp_mL")), cell("plan_topUp_mL"), 0);
 const lost = litresOf(input("disgorging.lost_mL"));
 const dosed = litresOf(cell("plan_dosage_mL"));
 const toppedUp = litresOf(topUp);

@@ -10,8 +10,8 @@ import {
 } from "../../cellar/batch/register";
 import { domains } from "../../cellar/domains";
 import type { SheetData } from "../data";
-import { addinFormula, builtin, cell, iff, isBlank, isNumber, minus, type Dialect } from "../formula";
-import { layOut, type CellSpec, type Row } from "../layout";
+import { builtin, cell, iff, isBlank, isNumber, minus } from "../formula";
+import { layOut, type CellSpec, type Row, type Rendering } from "../layout";
 import { addressIn, type LinkedPlan } from "../linked-plan";
 import { FORMATS, columnHeads, input, resultCell, text } from "../plan/rows";
 import { freeSheetName } from "../sheet-names";
@@ -37,7 +37,7 @@ const UNIT_FORMATS = { hL: FORMATS.two, L: FORMATS.two, kg: FORMATS.two, bottles
 export function registerSheet(
   linked: LinkedPlan,
   takenNames: readonly string[],
-  dialect: Dialect = addinFormula,
+  rendering?: Rendering,
 ): SheetData {
   const { inputs, plan } = linked;
   const lines = registerLines(inputs, plan);
@@ -76,7 +76,7 @@ export function registerSheet(
     rows,
     columnWidths: COLUMN_WIDTHS,
     page: PAGE,
-    write: dialect,
+    ...(rendering && { rendering }),
     elsewhere: (name) => addressIn(linked, name),
   });
 }

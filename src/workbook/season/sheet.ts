@@ -4,8 +4,7 @@
  */
 import { seasonMonths } from "../../cellar/season/calendar";
 import type { SheetData } from "../data";
-import { addinFormula, type Dialect } from "../formula";
-import { layOut, type ChartSpec, type Row } from "../layout";
+import { layOut, type ChartSpec, type Row, type Rendering } from "../layout";
 import { addressIn, type LinkedPlan } from "../linked-plan";
 import { heading, text } from "../plan/rows";
 import { freeName } from "../sheet-names";
@@ -39,7 +38,7 @@ const headed = (title: string) => heading(title, PRINTED_COLUMNS - 1);
 export function seasonSheet(
   plans: readonly LinkedPlan[],
   takenNames: readonly string[],
-  dialect: Dialect = addinFormula,
+  rendering?: Rendering,
 ): SheetData {
   const bars = Math.min(plans.length, MOST_BARS);
   const chartRows = 8 + bars;
@@ -74,7 +73,7 @@ export function seasonSheet(
     rows,
     columnWidths: [FIRST_WIDTH, ...Array.from({ length: COLUMNS }, () => WIDTH)],
     page: PAGE,
-    write: dialect,
+    ...(rendering && { rendering }),
     charts: [barsOf(plans, bars, chartRows)],
     elsewhere: (name) => {
       const [, number, wanted] = /^(\d+):(.+)$/.exec(name) ?? [];

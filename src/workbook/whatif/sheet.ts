@@ -2,8 +2,8 @@
  * The sheet What-if · batch: three grids that follow the inputs of a plan.
  */
 import type { SheetData } from "../data";
-import { addinFormula, builtin, type Dialect } from "../formula";
-import { layOut, type Row } from "../layout";
+import { builtin } from "../formula";
+import { layOut, type Row, type Rendering } from "../layout";
 import { addressIn, type LinkedPlan } from "../linked-plan";
 import { heading, input, text } from "../plan/rows";
 import { planRows } from "../plan/sheet";
@@ -21,7 +21,7 @@ const TITLE = "What if: ";
 export function whatIfSheet(
   linked: LinkedPlan,
   takenNames: readonly string[],
-  dialect: Dialect = addinFormula,
+  rendering?: Rendering,
 ): SheetData {
   const { inputs, plan } = linked;
   const { grid, workings } = sizeRows({ inputs, plan });
@@ -51,7 +51,7 @@ export function whatIfSheet(
     rows: [...head, ...rows, ...heading("Taken from the plan", LAST_COLUMN), ...block],
     columnWidths: COLUMN_WIDTHS,
     page: PAGE,
-    write: dialect,
+    ...(rendering && { rendering }),
     elsewhere: (name) => addressIn(linked, name),
   });
 }

@@ -4,7 +4,18 @@
 import { USUAL_LABOUR_PCT, USUAL_SIZES_PCT, atSize, planIf } from "../../cellar/batch/what-if";
 import { number } from "../../cellar/batch/field-kinds";
 import { domains } from "../../cellar/domains";
-import { cell, divided, iff, isBlank, isNumber, minus, plus, times, type Expression } from "../formula";
+import {
+  builtin,
+  cell,
+  divided,
+  iff,
+  isBlank,
+  isNumber,
+  minus,
+  plus,
+  times,
+  type Expression,
+} from "../formula";
 import type { CellSpec, Row } from "../layout";
 import { FORMATS, columnHeads, heading, resultCell, text, type Batch } from "../plan/rows";
 import { planRows } from "../plan/sheet";
@@ -67,7 +78,7 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
       key: nameAt(index, name),
       style: "result",
       value: plans[index]?.get(name)?.spec.value ?? (plans[index] && HOURS.includes(name) ? "" : null),
-      formula: iff(isNumber(cell(sizeName(index))), formula, ""),
+      formula: iff(isNumber(cell(sizeName(index))), builtin("IFERROR", formula, ""), ""),
       format: spec.format ?? FORMATS.two,
     };
   };
