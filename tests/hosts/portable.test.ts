@@ -3,9 +3,11 @@
  * against the calculation module.
  */
 import { planBatch } from "../../src/cellar/batch/plan";
-import { seasonBook, type Batch } from "../../src/workbook/book";
+import { batchBook, seasonBook, type Batch } from "../../src/workbook/book";
+import type { SheetData } from "../../src/workbook/data";
 import { calculatedByLibreOffice, differencesFrom, errorsIn } from "../support/independent";
 import { libreOfficeTest, removeConversions } from "../support/libreoffice";
+import { randomBatches } from "../support/random-batches";
 import { sampleFiles, sampleInputs } from "../support/samples";
 
 jest.setTimeout(300_000);
@@ -37,4 +39,16 @@ test("no formula calls our functions or any that a spreadsheet of 2007 lacks, an
   // the counts of inputs to mend are the same as with the add-in; what stands for our functions is shorter
   const standIns = formulas.filter((formula) => !formula.includes("COUNTIFS("));
   expect(Math.max(...standIns.map(({ length }) => length))).toBeLessThan(600);
+});
+
+/** One workbook of so many plans; What-if would only make it slow, and is in the season above. */
+libreOfficeTest("200 random batches: every cell of every plan and register is the module's", async () => {
+  const batches = randomBatches(200, 20261125);
+  const [module, portable] = (["add-in", "portable"] as const).map((formulas) =>
+    batchBook(batches, [], { formulas }).sheets.filter(({ name }) => !name.startsWith("What-if")),
+  ) as [SheetData[], SheetData[]];
+  const read = await calculatedByLibreOffice(portable);
+  const wrong = differencesFrom(module, read);
+  expect(wrong.slice(0, 20)).toEqual([]);
+  expect(errorsIn(portable, read).slice(0, 20)).toEqual([]);
 });
