@@ -52,7 +52,7 @@ export const domains = {
   co2GL: { what: "dissolved CO2", unit: "g/L", min: 0, max: 20 },
   pressureValue: { what: "pressure", unit: "in the unit given", min: -1e6, max: 1e6 },
   waitDays: { what: "days of waiting", unit: "days", min: 0, max: 365, whole: true },
-  decimals: { what: "decimals", unit: "decimals", min: 0, max: 4, whole: true },
+  decimals: { what: "decimals", unit: "decimals", min: 0, max: 2, whole: true },
   riddlingDays: { what: "days of riddling", unit: "days", min: 4, max: 60, whole: true },
   turnsPerDay: { what: "turns a day", unit: "turns", min: 1, max: 4, whole: true },
   turns: { what: "turns", unit: "turns", min: 0, max: 10_000, whole: true },

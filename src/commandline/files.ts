@@ -1,7 +1,17 @@
 /**
  * Files in and out for the command line: every problem of a bad file is told, and a workbook is written whole or not.
  */
-import { existsSync, linkSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  constants,
+  copyFileSync,
+  existsSync,
+  linkSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import path from "node:path";
 import { UnplannableBatch } from "../cellar/batch/attempt";
 import { parseBatchInputs } from "../cellar/batch/inputs";
@@ -89,6 +99,16 @@ export function refuseTaken(workbookFile: string, overwrite: boolean): void {
     fail(`${workbookFile} is there already; give another name, or add --overwrite.`);
 }
 
+/** Some disks know no links; there the copy is refused where the name is taken. */
+function moveToFree(draft: string, file: string): void {
+  try {
+    linkSync(draft, file);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") throw error;
+    copyFileSync(draft, file, constants.COPYFILE_EXCL);
+  }
+}
+
 /** The whole file or none: written beside it and moved, so that a failure half-way leaves what was there. */
 export function writeWhole(file: string, bytes: Uint8Array, overwrite: boolean): void {
   const draft = `${file}.${process.pid}.draft`;
@@ -96,7 +116,7 @@ export function writeWhole(file: string, bytes: Uint8Array, overwrite: boolean):
     writeFileSync(draft, bytes, { flag: "wx" });
     // a link is refused where the name is taken meanwhile, a move would not be
     if (overwrite) renameSync(draft, file);
-    else linkSync(draft, file);
+    else moveToFree(draft, file);
   } catch (error) {
     fail(`${file} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
   } finally {

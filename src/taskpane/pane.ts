@@ -140,9 +140,14 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     doing("Reading", "The plan was not read.", async (at) => {
       const name = plans.chosen();
       if (name === undefined) return;
-      form.fill(await (await actions()).readPlan(at, name));
-      readFrom = name;
-      say(`Read from “${name}”. What you change here changes the sheet only when you update it.`);
+      const { batch, unread } = await (await actions()).readPlan(at, name);
+      const lacking =
+        unread.length === 0 ? "" : ` Not read, as the cell is gone or shows an error: ${unread.join(", ")}.`;
+      replaceForm(
+        `Read from “${name}”.${lacking} What you change here changes the sheet only when you update it. `,
+        batch,
+        name,
+      );
     });
 
   /** First what would change; then, if the user says so, the change itself. */
@@ -175,31 +180,34 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       change.focus();
     });
 
+  /** What was found out of the old batch is not the new one's. */
   function copyBatch(): void {
-    const given = form.given("hidden too") as { batch: { name: string } };
-    form.fill({ ...given, batch: { ...given.batch, name: `${given.batch.name}${COPY}` } });
-    readFrom = null;
-    say("A new batch with the same inputs: change what you like, then write it.");
-    update();
+    const given = form.given("hidden too") as Example & Record<string, unknown>;
+    replaceForm(
+      "A new batch from the same inputs, without lot, readings and actual figures; its dates are still the old ones. ",
+      {
+        ...given,
+        batch: { ...given.batch, name: `${given.batch.name}${COPY}`, lot: "" },
+        readings: {},
+        actual: {},
+      },
+    );
   }
 
   async function openBatch(file: File): Promise<void> {
     const { batch, said } = await readBatchFile(file);
     openFile.value = "";
-    say(said);
-    if (batch === undefined) return;
-    form.fill(batch);
-    readFrom = null;
-    update();
+    if (batch === undefined) say(said);
+    else replaceForm(`${said} `, batch);
   }
 
   const emptyForm = () => replaceForm("Emptied; fields with a usual value show it. ", {});
 
   /** What stood in the form can be brought back. */
-  function replaceForm(said: string, batch: unknown): void {
+  function replaceForm(said: string, batch: unknown, from: string | null = null): void {
     const before = { form: form.given("hidden too"), readFrom };
     form.fill(batch);
-    readFrom = null;
+    readFrom = from;
     const back = button("Bring it back");
     back.addEventListener("click", () => {
       form.fill(before.form);

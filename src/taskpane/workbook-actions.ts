@@ -14,6 +14,7 @@ import { CHECKS_HEADING } from "../workbook/plan/checks";
 import {
   PLAN_MARK,
   batchOnSheet,
+  unreadInputs,
   inputChanges,
   type Comparison,
   type InputChange,
@@ -47,8 +48,14 @@ export async function writeBatch(host: Host, inputs: BatchInputs, plan: BatchPla
   );
 }
 
-export const readPlan = async (host: Host, name: string): Promise<unknown> =>
-  batchOnSheet((await planNow(host, name)).cells);
+/** What stands in the sheet, and the inputs that could not be read from it. */
+export async function readPlan(
+  host: Host,
+  name: string,
+): Promise<{ readonly batch: unknown; readonly unread: readonly string[] }> {
+  const { cells } = await planNow(host, name);
+  return { batch: batchOnSheet(cells), unread: unreadInputs(cells) };
+}
 
 export const compareWith = async (host: Host, name: string, inputs: BatchInputs): Promise<Comparison> =>
   inputChanges((await planNow(host, name)).cells, inputs);

@@ -74,14 +74,7 @@ test("what was found out on the way: readings of every state, actual figures, ho
     };
   });
   const states = Object.values(found.plan.readings).map(({ state }) => state);
-  expect(states).toEqual([
-    "still working",
-    "stuck",
-    "still working",
-    "finished",
-    "still working",
-    "too high",
-  ]);
+  expect(states).toEqual(["still working", "stuck", "still working", "finished", "stuck", "too high"]);
   expect(await recalculated(seasonBook([found]))).toEqual([]);
 });
 
@@ -94,4 +87,86 @@ test("a season in two currencies, with packs that differ", async () => {
   const totals = sheets[0]!.cells.filter(({ value }) => value === "several currencies");
   expect(totals).toHaveLength(1);
   expect(await recalculated(sheets)).toEqual([]);
+});
+
+describe("what is changed after the season was written", () => {
+  const FILES = ["oxlip-hill-brut.json", "oxlip-hill-rose.json"];
+  let sheets: readonly SheetData[];
+  beforeEach(async () => {
+    sheets = seasonBook(FILES.map((file) => batch(sampleInputs(file))));
+    const done = grid.settled();
+    await host.write({ sheets });
+    await done;
+  });
+  const PLAN = "Plan · Oxlip Hill Brut 2025";
+  async function type(name: string, value: string | number | null): Promise<void> {
+    const { row, column } = sheets
+      .find((sheet) => sheet.name === PLAN)!
+      .names.find((each) => each.name === name)!;
+    const done = grid.settled();
+    const cell = grid.api.getActiveWorkbook()!.getSheetByName(PLAN)!.getRange(row, column);
+    if (value === null) cell.clearContent();
+    else cell.setValue(value);
+    await done;
+  }
+  async function shown(sheet: string, name: string): Promise<unknown> {
+    const found = (await host.sheetsNaming(name)).find((each) => each.name.startsWith(sheet))!;
+    return found.cells.get(name)!.value;
+  }
+
+  test("a plan with nothing left to sell is a stop, in the plan and in the season", async () => {
+    await type("costs_heldBack_bottles", 9000);
+    expect(await shown("Plan", "plan_check_forSale")).toBe("stop");
+    expect(await shown("Season", "season_total_worst")).toBe("stop");
+  });
+
+  test("a plan that is gone is a stop in the season", async () => {
+    const book = grid.api.getActiveWorkbook()!;
+    const done = grid.settled();
+    book.deleteSheet(book.getSheetByName(PLAN)!);
+    grid.api.getFormula().executeCalculation();
+    await done;
+    expect(await shown("Season", "season_total_worst")).toBe("stop");
+  });
+
+  test("a bottle size that has no line in the orders is counted", async () => {
+    expect(await shown("Season", "season_unlistedSizes")).toBe(0);
+    await type("batch_bottle_mL", 1500);
+    expect(await shown("Season", "season_unlistedSizes")).toBe(1);
+    await type("batch_bottle_mL", 375);
+    expect(await shown("Season", "season_unlistedSizes")).toBe(0);
+  });
+
+  test("months and money still hold all of it, or say what they do not", async () => {
+    await type("lees_lees_months", 20);
+    expect(await shown("Season", "season_beyond")).toBe(0);
+    expect(Math.abs(Number(await shown("Season", "season_notShown")))).toBeLessThan(0.1);
+    await type("lees_lees_months", 60);
+    expect(await shown("Season", "season_beyond")).toBe(1);
+    expect(Number(await shown("Season", "season_notShown"))).toBeGreaterThan(1000);
+  });
+
+  test("a currency of its own takes the sums away", async () => {
+    await type("batch_currency", "CHF");
+    expect(await shown("Season", "season_currency")).toBe("several currencies");
+    expect(await shown("Season", "season_total_cost")).toBe("");
+  });
+
+  test("a pressure on one line and its temperature on another are no reading, and are to be mended", async () => {
+    await type("readings_r1_pressure_bar", 4.2);
+    await type("readings_r2_at_C", 12);
+    expect(await shown("Plan", "plan_check_readingsInputs")).toBe("stop");
+  });
+
+  test("the size that is as planned is said to be so, whichever line it stands in", async () => {
+    const name = "whatif_size_5_pct";
+    const whatIf = sheets.find((sheet) => sheet.name.startsWith("What-if · Oxlip Hill Brut"))!;
+    const { row, column } = whatIf.names.find((each) => each.name === name)!;
+    const sheet = grid.api.getActiveWorkbook()!.getSheetByName(whatIf.name)!;
+    expect(sheet.getRange(row, 0).getRawValue()).toBe("As planned");
+    const done = grid.settled();
+    sheet.getRange(row, column).setValue(130);
+    await done;
+    expect(sheet.getRange(row, 0).getRawValue()).toBe("");
+  });
 });

@@ -23,11 +23,14 @@ const order = fc.record({
   pack: fc.constantFrom(1, 0.5, 25, 1000),
   price: maybe(between(0, 5)),
 });
-const reading = fc.record({
-  date: fc.constantFrom("", "2026-05-01", "2026-05-20", "2026-06-15", "2026-09-01"),
-  pressure_bar: maybe(between(-0.5, 9)),
-  at_C: maybe(between(2, 28, 1)),
+/** A pressure and its temperature, or neither. */
+const gauge = fc.option(fc.record({ bar: between(-0.5, 9), celsius: between(2, 28, 1) }), {
+  nil: null,
+  freq: 2,
 });
+const reading = fc
+  .tuple(fc.constantFrom("", "2026-05-01", "2026-05-20", "2026-06-15", "2026-09-01"), gauge)
+  .map(([date, read]) => ({ date, pressure_bar: read?.bar ?? null, at_C: read?.celsius ?? null }));
 
 const batch = rules.chain((ruleSet) =>
   fc.record({
@@ -113,14 +116,16 @@ const batch = rules.chain((ruleSet) =>
       interest_pct: between(0, 12, 1),
       breakage_pct: between(0, 4),
       heldBack_bottles: fc.constantFrom(0, 12, 120),
-      decimals: fc.integer({ min: 0, max: 3 }),
+      decimals: fc.integer({ min: 0, max: 2 }),
     }),
-    actual: fc.record({
-      bottlesFinished: maybe(fc.integer({ min: 0, max: 9000 })),
-      pressure_bar: maybe(between(3, 6)),
-      pressureAt_C: maybe(between(8, 22, 1)),
-      cost: maybe(between(1000, 50_000)),
-    }),
+    actual: fc
+      .tuple(maybe(fc.integer({ min: 0, max: 9000 })), gauge, maybe(between(1000, 50_000)))
+      .map(([bottlesFinished, read, cost]) => ({
+        bottlesFinished,
+        pressure_bar: read?.bar ?? null,
+        pressureAt_C: read?.celsius ?? null,
+        cost,
+      })),
   }),
 );
 

@@ -50,7 +50,7 @@ test.each(sampleFiles)("%s: what is read back from the sheet is what was written
   const inputs = sampleInputs(file);
   await write(inputs);
   const [sheet] = await plansIn(host);
-  expect(inputsOf(await readPlan(host, sheet!.name))).toEqual(inputs);
+  expect(inputsOf((await readPlan(host, sheet!.name)).batch)).toEqual(inputs);
   expect((await compareWith(host, sheet!.name, inputs)).changes).toEqual([]);
 });
 
@@ -76,7 +76,7 @@ test("names that look like formulas, numbers or markup come back as they were ty
   });
   await host.write({ sheets });
   for (const [index, { name }] of sheets.entries()) {
-    const { batch } = inputsOf(await readPlan(host, name));
+    const { batch } = inputsOf((await readPlan(host, name)).batch);
     expect([batch.name, batch.lot]).toEqual([names[index], names[index]]);
   }
 });
@@ -104,7 +104,7 @@ describe("bringing a plan up to date", () => {
     const done = grid.settled();
     expect(await updatePlan(host, PLAN, wanted(), changes)).toContain("Changed 6 inputs");
     await done;
-    expect(inputsOf(await readPlan(host, PLAN))).toEqual(wanted());
+    expect(inputsOf((await readPlan(host, PLAN)).batch)).toEqual(wanted());
     const after = await cellsOf(PLAN);
     const sugar = after.get("plan_tirageSugar_kg")!.value as number;
     expect(sugar / planBatch(wanted()).tirage.sugarKg).toBeCloseTo(1, 9);

@@ -63,6 +63,7 @@ export const CHECK_KEYS = [
   "termMargin",
   "labelAlcohol",
   "bottleSize",
+  "forSale",
   "prices",
 ] as const;
 export type InputCheck = (typeof INPUT_CHECKS)[number];
@@ -140,6 +141,7 @@ export function checkBatch(
         : atLeast(dosage.termMarginGL, practice.sweetnessMarginGL.value, "look again"),
     labelAlcohol: labelCheck(dosage, batch),
     bottleSize: sizeCheck(batch),
+    forSale: atLeast(costs.saleableBottles, 1, "stop"),
     prices: atMost(costs.unpriced, 0, "look again"),
   };
 }

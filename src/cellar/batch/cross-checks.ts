@@ -6,6 +6,7 @@ import { matchWord } from "../matching";
 import { Refusal } from "../refusal";
 import { sweetnessRules } from "../rules/sweetness-bands";
 import { rangeText } from "../domains";
+import { READING_KEYS } from "./cellar-book";
 import { OTHER_KEYS } from "./materials";
 import { fields, type BatchInputs } from "./fields";
 import type { Problem } from "./problem";
@@ -13,7 +14,11 @@ import type { Problem } from "./problem";
 type Sound = (...dotted: string[]) => boolean;
 
 export function crossChecks(inputs: BatchInputs, sound: Sound): Problem[] {
-  return [...blanksThatAChoiceNeeds(inputs, sound), ...disagreements(inputs, sound)];
+  return [
+    ...blanksThatAChoiceNeeds(inputs, sound),
+    ...pressuresAlone(inputs, sound),
+    ...disagreements(inputs, sound),
+  ];
 }
 
 function blanksThatAChoiceNeeds({ tirage, dosage }: BatchInputs, sound: Sound): Problem[] {
@@ -44,6 +49,35 @@ function blanksThatAChoiceNeeds({ tirage, dosage }: BatchInputs, sound: Sound): 
   return needed
     .filter(([choice, isNeeded, field, , value]) => isNeeded && value === null && sound(choice, field))
     .map(([, , field, { domain }]) => ({ field, given: null, remedy: `give ${rangeText(domain)}` }));
+}
+
+/** A pressure means nothing without its temperature. */
+function pressuresAlone({ readings, actual }: BatchInputs, sound: Sound): Problem[] {
+  const pairs = [
+    ...READING_KEYS.map(
+      (key) =>
+        [
+          [`readings.${key}.pressure_bar`, readings[key].pressure_bar, fields.readings[key].pressure_bar],
+          [`readings.${key}.at_C`, readings[key].at_C, fields.readings[key].at_C],
+        ] as const,
+    ),
+    [
+      ["actual.pressure_bar", actual.pressure_bar, fields.actual.pressure_bar],
+      ["actual.pressureAt_C", actual.pressureAt_C, fields.actual.pressureAt_C],
+    ] as const,
+  ];
+  return pairs.flatMap(([bar, celsius]) => {
+    const missing = bar[1] === null ? bar : celsius;
+    return (bar[1] === null) !== (celsius[1] === null) && sound(bar[0], celsius[0])
+      ? [
+          {
+            field: missing[0],
+            given: null,
+            remedy: `give ${rangeText(missing[2].domain)}: a pressure means nothing without its temperature`,
+          },
+        ]
+      : [];
+  });
 }
 
 function disagreements(

@@ -29,7 +29,7 @@ export const materials = {
   crownCaps: material("Crown caps", "pieces", "tirage"),
   bidules: material("Bidules", "pieces", "tirage"),
   dosageSugar: material("Sugar for the dosage", "kg", "finishing"),
-  dosageLiqueur: material("Concentrate or reserve wine", "L", "finishing", "batch"),
+  dosageLiqueur: material("Concentrate, or own reserve wine", "L", "finishing", "batch"),
   corks: material("Corks", "pieces", "finishing"),
   muselets: material("Muselets", "pieces", "finishing"),
   capsules: material("Capsules", "pieces", "finishing", "size"),

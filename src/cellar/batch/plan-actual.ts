@@ -3,7 +3,7 @@
  */
 import { shiftPressure } from "../carbonation";
 import { DEFAULT_HEADSPACE_PCT } from "../constants";
-import { ML_PER_LITRE, LITRES_PER_HL, excessBar } from "../units";
+import { ML_PER_LITRE, excessBar } from "../units";
 import { orNull } from "./attempt";
 import type { BatchInputs } from "./fields";
 import type { CostPlan } from "./plan-costs";
@@ -38,17 +38,18 @@ const compared = (planned: number, actual: number | "" | null): Comparison => ({
   difference: typeof actual === "number" ? actual - planned : actual,
 });
 
-/** Wine in the bottles finished, % of the base wine. */
-const yieldPct = (bottles: number, bottleMl: number, wineHl: number) =>
-  ((bottles * bottleMl) / ML_PER_LITRE / (wineHl * LITRES_PER_HL)) * 100;
+/** Wine in the bottles finished, % of all wine that went in. */
+const yieldPct = (bottles: number, bottleMl: number, wineL: number) =>
+  ((bottles * bottleMl) / ML_PER_LITRE / wineL) * 100;
 
 export function compareActual(
-  { actual, batch, baseWine, costs: rates }: BatchInputs,
+  { actual, batch, costs: rates }: BatchInputs,
   tirage: TiragePlan,
   dosage: DosagePlan,
   costs: CostPlan,
 ): Record<ActualKey, Comparison> {
   const { bottle_mL } = batch;
+  const wineL = costs.tirageWineL + costs.finishingWineL;
   const saleable = (actual.bottlesFinished ?? 0) - rates.heldBack_bottles;
   return {
     bottlesFilled: compared(tirage.bottles, actual.bottlesFilled ?? ""),
@@ -83,8 +84,8 @@ export function compareActual(
           : null,
     ),
     yieldPct: compared(
-      yieldPct(dosage.bottlesFinished, bottle_mL, baseWine.volume_hL),
-      actual.bottlesFinished === null ? "" : yieldPct(actual.bottlesFinished, bottle_mL, baseWine.volume_hL),
+      yieldPct(dosage.bottlesFinished, bottle_mL, wineL),
+      actual.bottlesFinished === null ? "" : yieldPct(actual.bottlesFinished, bottle_mL, wineL),
     ),
   };
 }

@@ -22,7 +22,7 @@ export interface MaterialLine {
 
 export interface CostPlan {
   readonly lines: Readonly<Record<MaterialKey | OtherKey, MaterialLine>>;
-  /** Materials, wine and labour that are needed and have no price. */
+  /** Materials, wine and labour that are needed and have no price; riddling, if its hours are not known. */
   readonly unpriced: number;
   readonly tirageWineL: number;
   readonly finishingWineL: number;
@@ -157,7 +157,8 @@ export function planCosts(
     unpriced:
       keys.filter((key) => needs[key] > 0 && orders[key].price === null).length +
       (costs.baseWine_perL === null ? 1 : 0) +
-      (costs.labour_perHour === null && hours > 0 ? 1 : 0),
+      (costs.labour_perHour === null && hours > 0 ? 1 : 0) +
+      (costs.riddling_hours === null && riddling.hours === "" ? 1 : 0),
     tirageWineL,
     finishingWineL,
     baseWine: baseWineCost,

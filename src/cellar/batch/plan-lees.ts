@@ -85,7 +85,7 @@ export interface ReadingPlan {
 const NOTHING_READ: ReadingPlan = { share: "", at20: "", at20ByTable: "", state: "" };
 
 export function planReadings(
-  { baseWine, tirage: given, readings }: BatchInputs,
+  { batch, baseWine, tirage: given, readings }: BatchInputs,
   tirage: TiragePlan,
 ): Record<ReadingKey, ReadingPlan> {
   const fill: Fill = {
@@ -105,12 +105,11 @@ export function planReadings(
       invertGL(0),
       underCrownCap(given.headspace_pct),
     );
-  let before: { day: number; share: number } | null = null;
+  const tirageDay = serialFromIso(batch.tirageDate)!;
+  const earlier: Dated[] = [];
 
   const entries = READING_KEYS.map((key): [ReadingKey, ReadingPlan] => {
     const { date, pressure_bar: bar, at_C: celsius } = readings[key];
-    const earlier = before;
-    before = null;
     if (bar === null || celsius === null) return [key, NOTHING_READ];
     const reading = excessBar(bar);
     const share =
@@ -118,31 +117,42 @@ export function planReadings(
         ? ABOVE_ALL
         : orNull(() => shareFermented(reading, celsius, fill));
     const day = serialFromIso(date);
-    if (day !== undefined && typeof share === "number") before = { day, share };
+    const state =
+      day !== undefined && day < tirageDay
+        ? READING_STATES.check
+        : stateOf(share, reading > pressureRange(fill, celsius, DEFAULT_SPREAD).high, day, earlier);
+    if (day !== undefined && typeof share === "number") earlier.push({ day, share });
     return [
       key,
       {
         share,
         at20: orNull(() => at20(reading, celsius)),
         at20ByTable: isWithin(domains.gaugeTableC, celsius) ? pressureAt20(reading, celsius) : null,
-        state: stateOf(share, reading > pressureRange(fill, celsius, DEFAULT_SPREAD).high, day, earlier),
+        state,
       },
     ];
   });
   return Object.fromEntries(entries) as Record<ReadingKey, ReadingPlan>;
 }
 
+interface Dated {
+  readonly day: number;
+  readonly share: number;
+}
+
 function stateOf(
   share: ReadingPlan["share"],
   tooHigh: boolean,
   day: number | undefined,
-  earlier: { readonly day: number; readonly share: number } | null,
+  earlier: readonly Dated[],
 ): ReadingState {
   const { finished, working, stuck, tooHigh: high, check } = READING_STATES;
   if (share === ABOVE_ALL) return tooHigh ? high : finished;
   if (typeof share !== "number") return check;
   if (share >= READING_RULES.finishedShare) return finished;
-  if (day === undefined || earlier === null) return working;
-  const rested = day - earlier.day >= READING_RULES.stuckDays;
-  return rested && share - earlier.share < READING_RULES.stuckRise ? stuck : working;
+  if (day === undefined) return working;
+  const rests = earlier.some(
+    (each) => each.day <= day - READING_RULES.stuckDays && each.share > share - READING_RULES.stuckRise,
+  );
+  return rests ? stuck : working;
 }

@@ -50,7 +50,7 @@ export interface TiragePlan {
   readonly at20ByTable: ExcessBar;
 }
 
-export function planTirage({ batch, baseWine, tirage }: BatchInputs): TiragePlan {
+export function planTirage({ batch, baseWine, tirage, disgorging }: BatchInputs): TiragePlan {
   const wineSugar = invertGL(baseWine.sugar_gL);
   const wine = {
     baseAlcoholVol: baseWine.alcohol_vol,
@@ -106,14 +106,11 @@ export function planTirage({ batch, baseWine, tirage }: BatchInputs): TiragePlan
     wineSugar,
     starterL,
   );
-  const bottles = bottlesFilled(volumeHl, batch.bottle_mL, tirage.loss_pct);
+  const filledMl = disgorging.filled_mL ?? batch.bottle_mL;
+  const bottles = bottlesFilled(volumeHl, filledMl, tirage.loss_pct);
   if (bottles < 1) {
     required("baseWine.volume_hL", baseWine.volume_hL, () => {
-      throw unanswerable(
-        "volume_hL",
-        baseWine.volume_hL,
-        `give enough to fill a bottle of ${batch.bottle_mL} mL`,
-      );
+      throw unanswerable("volume_hL", baseWine.volume_hL, `give enough to fill a bottle of ${filledMl} mL`);
     });
   }
 

@@ -9,6 +9,7 @@ export const REGISTER_KEYS = [
   "baseWine",
   "starter",
   "tirageSugar",
+  "tirageLiqueurWine",
   "tirageLiqueur",
   "yeast",
   "nutrient",
@@ -19,10 +20,11 @@ export const REGISTER_KEYS = [
   "disgorging",
   "disgorgingLoss",
   "dosageSugar",
+  "dosageWine",
   "dosageLiqueur",
+  "dosageLeft",
   "topUp",
   "finished",
-  "heldBack",
   "release",
 ] as const;
 export type RegisterKey = (typeof REGISTER_KEYS)[number];
@@ -37,83 +39,63 @@ export interface RegisterLine {
   readonly bottles: number | "";
 }
 
-export function registerLines(inputs: BatchInputs, plan: BatchPlan): Record<RegisterKey, RegisterLine> {
-  const { batch, baseWine, tirage: given, disgorging, costs } = inputs;
-  const { dates, tirage, dosage } = plan;
-  const { lines } = plan.costs;
-  const hlOf = (bottles: number) => (bottles * batch.bottle_mL) / ML_PER_LITRE / LITRES_PER_HL;
-  const inBottles = hlOf(tirage.bottles);
-  const broken = tirage.bottles - dosage.bottlesFinished;
-  const finished = dosage.bottlesFinished;
-  const left = hlOf(finished);
+type Amounts = { readonly in?: number; readonly out?: number };
 
-  const tank = (key: "in" | "out", amount: number, volumeHl: number): RegisterLine => ({
-    date: dates.tirage,
-    in: key === "in" ? amount : "",
-    out: key === "out" ? amount : "",
-    volumeHl,
-    bottles: "",
-  });
-  const cellar = (
-    date: number,
-    volumeHl: number,
-    bottles: number,
-    amounts: { in?: number; out?: number } = {},
-  ): RegisterLine => ({ date, in: amounts.in ?? "", out: amounts.out ?? "", volumeHl, bottles });
+export function registerLines(inputs: BatchInputs, plan: BatchPlan): Record<RegisterKey, RegisterLine> {
+  const { baseWine, tirage: given, disgorging, costs: rates } = inputs;
+  const { dates, tirage, dosage, costs } = plan;
+  const { lines } = costs;
+  const finished = dosage.bottlesFinished;
+  const held = rates.heldBack_bottles;
+  const hlOf = (bottles: number, ml: number) => (bottles * ml) / ML_PER_LITRE / LITRES_PER_HL;
   const litresOf = (mlABottle: number) => (mlABottle * finished) / ML_PER_LITRE;
 
+  const line = (
+    date: number,
+    { in: comes = -1, out: goes = -1 }: Amounts,
+    volumeHl: number,
+    bottles: number | "",
+  ) => ({
+    date,
+    in: comes < 0 ? ("" as const) : comes,
+    out: goes < 0 ? ("" as const) : goes,
+    volumeHl,
+    bottles,
+  });
+  const tank = (amounts: Amounts, volumeHl: number) => line(dates.tirage, amounts, volumeHl, "");
+  const cellar = (amounts: Amounts, volumeHl: number) => line(dates.disgorging, amounts, volumeHl, finished);
+
+  const inBottles = hlOf(tirage.bottles, dosage.filledMl);
+  const unbroken = hlOf(finished, dosage.filledMl);
+  const afterLoss = unbroken - litresOf(disgorging.lost_mL) / LITRES_PER_HL;
+  const dosed = afterLoss + litresOf(dosage.eachMl) / LITRES_PER_HL;
+  const toppedUp = dosed + litresOf(dosage.topUpMl ?? 0) / LITRES_PER_HL;
   return {
-    baseWine: tank("in", baseWine.volume_hL, baseWine.volume_hL),
-    starter: tank("in", tirage.starterL, tirage.wineHl),
+    baseWine: tank({ in: baseWine.volume_hL }, baseWine.volume_hL),
+    starter: tank({ in: tirage.starterL }, tirage.wineHl),
     tirageSugar: tank(
-      "in",
-      tirage.sugarKg,
+      { in: tirage.sugarKg },
       given.sugarForm === "dry sugar" ? tirage.volumeHl : tirage.wineHl,
     ),
-    tirageLiqueur: tank("in", tirage.liqueurL, tirage.volumeHl),
-    yeast: tank("in", lines.yeast.need, tirage.volumeHl),
-    nutrient: tank("in", lines.nutrient.need, tirage.volumeHl),
-    riddlingAid: tank("in", lines.riddlingAid.need, tirage.volumeHl),
-    filling: { ...tank("out", inBottles, inBottles), bottles: tirage.bottles },
-    fillingLoss: tank("out", tirage.volumeHl - inBottles, inBottles),
-    breakage: cellar(dates.disgorging, left, finished, { out: broken }),
-    disgorging: cellar(dates.disgorging, left, finished, { out: finished }),
-    disgorgingLoss: cellar(dates.disgorging, left - litresOf(disgorging.lost_mL) / LITRES_PER_HL, finished, {
-      out: litresOf(disgorging.lost_mL),
-    }),
-    dosageSugar: cellar(dates.disgorging, left - litresOf(disgorging.lost_mL) / LITRES_PER_HL, finished, {
-      in: dosage.sugarKg,
-    }),
-    dosageLiqueur: cellar(
-      dates.disgorging,
-      left - (litresOf(disgorging.lost_mL) - litresOf(dosage.eachMl)) / LITRES_PER_HL,
-      finished,
-      { in: litresOf(dosage.eachMl) },
+    tirageLiqueurWine: tank(
+      { in: tirage.liqueurWineL },
+      given.sugarForm === "dry sugar" ? tirage.volumeHl : tirage.wineHl,
     ),
-    topUp: cellar(
-      dates.disgorging,
-      left -
-        (litresOf(disgorging.lost_mL) - litresOf(dosage.eachMl) - litresOf(dosage.topUpMl ?? 0)) /
-          LITRES_PER_HL,
-      finished,
-      { in: litresOf(dosage.topUpMl ?? 0) },
-    ),
-    finished: cellar(dates.disgorging, left, finished, { in: finished }),
-    heldBack: cellar(
-      dates.release,
-      hlOf(finished - costs.heldBack_bottles),
-      finished - costs.heldBack_bottles,
-      {
-        out: costs.heldBack_bottles,
-      },
-    ),
-    release: cellar(
-      dates.release,
-      hlOf(finished - costs.heldBack_bottles),
-      finished - costs.heldBack_bottles,
-      {
-        out: finished - costs.heldBack_bottles,
-      },
-    ),
+    tirageLiqueur: tank({ in: tirage.liqueurL }, tirage.volumeHl),
+    yeast: tank({ in: lines.yeast.need }, tirage.volumeHl),
+    nutrient: tank({ in: lines.nutrient.need }, tirage.volumeHl),
+    riddlingAid: tank({ in: lines.riddlingAid.need }, tirage.volumeHl),
+    fillingLoss: tank({ out: tirage.volumeHl - inBottles }, inBottles),
+    filling: { ...tank({ out: inBottles }, inBottles), bottles: tirage.bottles },
+    breakage: cellar({ out: tirage.bottles - finished }, unbroken),
+    disgorging: cellar({ out: finished }, unbroken),
+    disgorgingLoss: cellar({ out: litresOf(disgorging.lost_mL) }, afterLoss),
+    dosageSugar: cellar({ in: dosage.sugarKg }, afterLoss),
+    dosageWine: cellar({ in: dosage.wineL }, afterLoss),
+    dosageLiqueur: cellar({ in: litresOf(dosage.eachMl) }, dosed),
+    dosageLeft: cellar({ out: dosage.batchL - litresOf(dosage.eachMl) }, dosed),
+    topUp: cellar({ in: litresOf(dosage.topUpMl ?? 0) }, toppedUp),
+    finished: cellar({ in: finished }, toppedUp),
+    release: line(dates.release, { out: costs.saleableBottles }, (toppedUp * held) / finished, held),
   };
 }

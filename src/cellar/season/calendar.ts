@@ -74,12 +74,14 @@ export interface SeasonMonth {
 
 /** More would not be read; what lies beyond is counted. */
 export const MOST_MONTHS = 120;
+/** For plans that are put off after the sheet was written. */
+const SPARE_MONTHS = 3;
 
 export function seasonMonths(batches: readonly SeasonBatch[]): SeasonMonth[] {
   const all = batches.map((batch) => ({ ...batch, money: batchMoney(batch) }));
-  const first = Math.min(...all.map(({ money }) => money.tirageMonth));
+  const first = Math.min(...all.flatMap(({ money }) => [money.tirageMonth, money.riddlingMonth]));
   const last = Math.max(...all.map(({ money }) => money.releaseMonth));
-  const count = Math.min(last - first + 1, MOST_MONTHS);
+  const count = Math.min(last - first + 1 + SPARE_MONTHS, MOST_MONTHS);
   return Array.from({ length: count }, (_, index) => {
     const month = first + index;
     const sum = (of: (batch: (typeof all)[number]) => number) =>

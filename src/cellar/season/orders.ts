@@ -38,15 +38,27 @@ export interface BatchNeed {
   /** Packs if the batch orders alone. */
   readonly packs: number;
   readonly cost: number;
+  /** The day of the tirage or of disgorging, where something is needed. */
+  readonly day: number | "";
 }
 
-const NOTHING: BatchNeed = { needed: 0, pack: "", packs: 0, cost: 0 };
+const NOTHING: BatchNeed = { needed: 0, pack: "", packs: 0, cost: 0, day: "" };
+export const phaseOf = (material: MaterialKey | OtherKey) =>
+  isPlain(material) ? materials[material].phase : "finishing";
 
 export function batchNeed({ material, sizeMl }: OrderLine, { inputs, plan }: SeasonBatch): BatchNeed {
   if (sizeMl !== null && inputs.batch.bottle_mL !== sizeMl) return NOTHING;
   const { need, packs, cost } = plan.costs.lines[material];
   const { spare_pct, pack } = inputs.materials[material];
-  return { needed: need * (1 + spare_pct / 100), pack: need > 0 ? pack : "", packs, cost };
+  const { tirage, disgorging } = plan.dates;
+  const isNeeded = need > 0;
+  return {
+    needed: need * (1 + spare_pct / 100),
+    pack: isNeeded ? pack : "",
+    packs,
+    cost,
+    day: isNeeded ? (phaseOf(material) === "tirage" ? tirage : disgorging) : "",
+  };
 }
 
 /** What stands for a pack size where the batches do not agree on one. */
@@ -59,6 +71,8 @@ export interface Order {
   readonly packsAlone: number;
   readonly saved: number;
   readonly cost: number;
+  /** The first day on which any of it is needed. */
+  readonly first: number | "";
 }
 
 export function orderOf(line: OrderLine, batches: readonly SeasonBatch[]): Order {
@@ -67,6 +81,7 @@ export function orderOf(line: OrderLine, batches: readonly SeasonBatch[]): Order
   const packSizes = new Set(needs.flatMap(({ pack }) => (pack === "" ? [] : [pack])));
   const [only] = packSizes;
   const pack = packSizes.size > 1 ? SEVERAL_PACKS : (only ?? "");
+  const days = needs.flatMap(({ day }) => (day === "" ? [] : [day]));
   const packsAlone = sum(({ packs }) => packs);
   const packs =
     line.together && typeof pack === "number"
@@ -83,5 +98,6 @@ export function orderOf(line: OrderLine, batches: readonly SeasonBatch[]): Order
     packsAlone,
     saved: packsAlone - packs,
     cost: sum(({ cost }) => cost),
+    first: days.length === 0 ? "" : Math.min(...days),
   };
 }

@@ -27,8 +27,9 @@ export interface SeasonTotals {
 
 export function seasonTotals(batches: readonly SeasonBatch[]): SeasonTotals {
   const sum = (of: (batch: SeasonBatch) => number) => batches.reduce((total, batch) => total + of(batch), 0);
-  const currencies = new Set(batches.map(({ inputs }) => inputs.batch.currency));
-  const [currency = ""] = currencies;
+  const currencies = new Set(batches.map(({ inputs }) => inputs.batch.currency.toLowerCase()));
+  // as a spreadsheet compares them, without regard to case
+  const currency = batches[0]?.inputs.batch.currency ?? "";
   const saleable = sum(({ plan }) => plan.costs.saleableBottles);
   const cost = currencies.size > 1 ? null : sum(({ plan }) => plan.costs.total);
   return {

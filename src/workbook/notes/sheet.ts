@@ -35,7 +35,10 @@ const UNITS = [
   ["bar", "excess pressure, above atmospheric, always at a temperature"],
   ["% vol", "alcohol by volume at 20 °C"],
   ["dates", "year-month-day; periods in months end on the same day of the last month, or on its last day"],
-  ["money", "in the currency of the plan; each amount is rounded by itself, totals add the rounded amounts"],
+  [
+    "money",
+    "in the currency of the plan, prices with or without VAT as you type them; each amount is rounded by itself, totals add the rounded amounts",
+  ],
 ] as const;
 
 export function notesSheet(takenNames: readonly string[], rendering?: Rendering): SheetData {

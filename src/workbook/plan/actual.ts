@@ -3,8 +3,19 @@
  */
 import type { ActualKey } from "../../cellar/batch/plan-actual";
 import { DEFAULT_HEADSPACE_PCT } from "../../cellar/constants";
-import { LITRES_PER_HL, ML_PER_LITRE } from "../../cellar/units";
-import { builtin, cell, divided, iff, isNumber, minus, mousse, times, type Expression } from "../formula";
+import { ML_PER_LITRE } from "../../cellar/units";
+import {
+  builtin,
+  cell,
+  divided,
+  iff,
+  isNumber,
+  minus,
+  mousse,
+  plus,
+  times,
+  type Expression,
+} from "../formula";
 import type { CellSpec, Row } from "../layout";
 import {
   FORMATS,
@@ -39,7 +50,7 @@ const wineShare = (bottles: Expression) =>
   times(
     divided(
       divided(times(bottles, input("batch.bottle_mL")), ML_PER_LITRE),
-      times(input("baseWine.volume_hL"), LITRES_PER_HL),
+      plus(cell("plan_tirageWine_L"), cell("plan_finishingWine_L")),
     ),
     100,
   );
@@ -125,7 +136,7 @@ const LINES: readonly Line[] = [
   },
   {
     key: "yieldPct",
-    label: "Wine in finished bottles, of the base wine",
+    label: "Wine in finished bottles, of all wine used",
     unit: "%",
     format: FORMATS.one,
     planned: wineShare(cell("plan_finished_bottles")),

@@ -4,7 +4,7 @@
 import { CHECK_KEYS, type Check, type CheckKey } from "../../cellar/batch/checks";
 import { wordNumber } from "../../cellar/refusal";
 import { RECORDED } from "../../cellar/rules/source";
-import { builtin, cell, iff, operation, range, type Expression } from "../formula";
+import { builtin, cell, iff, operation, plus, range, type Expression } from "../formula";
 import type { CellSpec, Row } from "../layout";
 import { checkRows } from "./check-rows";
 import { byRules, type CheckRow } from "./check-rules";
@@ -64,8 +64,17 @@ function sourceCell(source: CheckRow["source"], { inputs }: Batch): CellSpec {
 /** The worst of all verdicts, in words. */
 export function worstOf(): Expression {
   const verdicts = range(verdictName(CHECK_KEYS[0]), verdictName(CHECK_KEYS[CHECK_KEYS.length - 1]!));
-  const any = (word: string) => operation(builtin("COUNTIF", verdicts, word), ">", 0);
-  return iff(any("stop"), "stop", iff(any("look again"), "look again", "fine"));
+  return worstOfWords(verdicts, CHECK_KEYS.length);
+}
+
+/** What is neither "fine" nor "look again" is a stop: an error too, or a cell that was cleared. */
+export function worstOfWords(verdicts: Expression, count: number): Expression {
+  const said = (word: string) => builtin("COUNTIF", verdicts, word);
+  return iff(
+    operation(plus(said("fine"), said("look again")), "<", count),
+    "stop",
+    iff(operation(said("look again"), ">", 0), "look again", "fine"),
+  );
 }
 
 /** A check in one phrase, with its limit: "Months on the lees at least 9 months". */

@@ -2,9 +2,9 @@
  * Results of disgorging: bottles, cold, room and the pressure that stays.
  */
 import { NO_ROOM } from "../../cellar/batch/checks";
-import { builtin, cell, iff, isBlank, minus, mousse, operation } from "../formula";
+import { builtin, cell, minus, mousse, operation } from "../formula";
 import type { Row } from "../layout";
-import { FORMATS, input, resultRow, type Batch } from "./rows";
+import { FORMATS, filledMl, input, resultRow, type Batch } from "./rows";
 
 /** Where the pressure is outside all that the classes speak of. */
 const NO_CLASS = "outside all classes";
@@ -42,12 +42,7 @@ export function disgorgingResults({ plan: { dosage } }: Batch): Row[] {
       value: dosage.spaceMl ?? NO_ROOM,
       formula: builtin(
         "IFERROR",
-        mousse(
-          "DISGORGING.SPACE",
-          iff(isBlank(input("disgorging.filled_mL")), bottle, input("disgorging.filled_mL")),
-          input("disgorging.lost_mL"),
-          bottle,
-        ),
+        mousse("DISGORGING.SPACE", filledMl, input("disgorging.lost_mL"), bottle),
         NO_ROOM,
       ),
     }),

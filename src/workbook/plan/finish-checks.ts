@@ -39,6 +39,7 @@ type Key =
   | "termMargin"
   | "labelAlcohol"
   | "bottleSize"
+  | "forSale"
   | "prices";
 
 export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = {
@@ -134,8 +135,17 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
       ),
     source: `EU: ${sizes.allowedMl.join(", ")} mL, free outside; ${sourceText(sizes.source)}`,
   },
+  forSale: {
+    what: "Bottles left to sell, at least",
+    unit: "bottles",
+    format: FORMATS.whole,
+    value: cell("plan_saleable_bottles"),
+    limit: 1,
+    verdict: atLeast("stop"),
+    source: "this plan: filled, less broken, less held back",
+  },
   prices: {
-    what: "Things needed that have no price, at most",
+    what: "Needed, without a price or hours, at most",
     unit: "items",
     format: FORMATS.whole,
     value: cell("plan_unpriced"),

@@ -11,13 +11,16 @@ import {
   builtin,
   cell,
   choose,
+  equals,
   iff,
   isBlank,
   isNumber,
   minus,
   mousse,
+  operation,
   plus,
   range,
+  times,
   type Expression,
 } from "../formula";
 import { input, placed } from "./rows";
@@ -43,7 +46,8 @@ function faults({ dotted, name, field }: PlacedField): readonly Expression[] {
   const value = cell(name);
   switch (field.kind) {
     case "text":
-      return [];
+      // a text that files take for granted, or that must be there
+      return field.blank === "" ? [] : [iff(isBlank(value), 1, 0)];
     case "choice":
       // too many words to list in a formula, and the function knows them
       if (dotted === "batch.designation") {
@@ -57,7 +61,10 @@ function faults({ dotted, name, field }: PlacedField): readonly Expression[] {
     case "number":
       return [minus(1, inDomain(value, field.domain)), ...(field.domain.whole ? [fraction(value)] : [])];
     case "optional":
-      return [minus(builtin("COUNTA", value), inDomain(value, field.domain))];
+      return [
+        minus(builtin("COUNTA", value), inDomain(value, field.domain)),
+        ...(field.domain.whole ? [fraction(value)] : []),
+      ];
   }
 }
 
@@ -79,6 +86,17 @@ function materialFaults(): Expression {
     ),
     minus(builtin("COUNTA", price), inDomain(price, domainOf("price"))),
     ...OTHER_KEYS.map((key) => minus(1, inDomain(input(`materials.${key}.need`), domains.quantity))),
+    ...OTHER_KEYS.map((key) =>
+      iff(
+        builtin(
+          "AND",
+          operation(builtin("N", input(`materials.${key}.need`)), ">", 0),
+          isBlank(input(`materials.${key}.name`)),
+        ),
+        1,
+        0,
+      ),
+    ),
   );
 }
 
@@ -103,7 +121,10 @@ function readingFaults(): Expression {
     odd("pressure_bar", domains.pressureBar),
     odd("at_C", domains.temperatureC),
     // a pressure means nothing without its temperature
-    builtin("ABS", minus(builtin("COUNT", column("pressure_bar")), builtin("COUNT", column("at_C")))),
+    builtin(
+      "SUMPRODUCT",
+      times(1, operation(isNumber(column("pressure_bar")), "<>", isNumber(column("at_C")))),
+    ),
   );
 }
 
@@ -122,6 +143,7 @@ const demands: Partial<Record<Section, readonly Expression[]>> = {
     ]),
     iff(isBlank(input("tirage.starter_Mcells_mL")), 0, isMissing("tirage.starterTarget_Mcells_mL")),
   ],
+  actual: [iff(equals(isNumber(input("actual.pressure_bar")), isNumber(input("actual.pressureAt_C"))), 0, 1)],
   dosage: [
     iff(
       builtin("EXACT", input("dosage.kind"), "none"),

@@ -114,7 +114,7 @@ export const materialsSection: Section = (batch) => {
     ),
     {
       cells: [
-        text("Needed, but without a price (wine and labour too)", "label"),
+        text("Needed, without a price; or riddling without hours", "label"),
         resultCell({
           name: "plan_unpriced",
           value: plan.costs.unpriced,
@@ -127,6 +127,15 @@ export const materialsSection: Section = (batch) => {
                 "AND",
                 isBlank(input("costs.labour_perHour")),
                 operation(builtin("SUM", ...hours), ">", 0),
+              ),
+              1,
+              0,
+            ),
+            iff(
+              builtin(
+                "AND",
+                isBlank(input("costs.riddling_hours")),
+                isBlank(input("riddling.bottlesPerHour")),
               ),
               1,
               0,

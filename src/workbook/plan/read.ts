@@ -30,6 +30,13 @@ export function batchOnSheet(cells: SheetCells): unknown {
   return batch;
 }
 
+/** Inputs whose cell is gone, or shows an error or nothing where a formula stands. */
+export const unreadInputs = (cells: SheetCells): string[] =>
+  placedFields(fields).flatMap((placed) => {
+    const found = cells.get(placed.name);
+    return !found || (found.calculated && found.value === null) ? [labelOf(placed)] : [];
+  });
+
 function asGiven(field: Field, value: CellValue): CellValue {
   if (field.kind === "date") {
     return typeof value === "number" && isWithin(domains.dateSerial, value) ? isoFromSerial(value) : value;

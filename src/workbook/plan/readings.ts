@@ -16,6 +16,8 @@ import {
   mousse,
   nth,
   operation,
+  range,
+  times,
   type Expression,
 } from "../formula";
 import type { Row } from "../layout";
@@ -24,6 +26,7 @@ import {
   columnHeads,
   input,
   inputCell,
+  placed,
   resultCell,
   text,
   wineAndBottle,
@@ -52,7 +55,7 @@ export const readingRows = (batch: Batch): Row[] => [
   {
     cells: [
       text(
-        `finished: at least ${finishedShare * 100} % fermented. stuck: less, and up by less than ${stuckRise * 100} points in ${stuckDays} days or more since the line above. too high: above the spread (common practice, no source).`,
+        `finished: at least ${finishedShare * 100} % fermented. stuck: less, and up by less than ${stuckRise * 100} points on a line above that is ${stuckDays} days older or more. too high: above the spread (common practice, no source).`,
         "note",
       ),
     ],
@@ -126,7 +129,7 @@ function readingRow(key: ReadingKey, index: number, { inputs, plan }: Batch): Ro
         name: stateName(key),
         value: state,
         style: "verdict",
-        formula: stateOf(key, READING_KEYS[index - 1], bar, celsius),
+        formula: stateOf(key, READING_KEYS.slice(0, index), bar, celsius),
       }),
     ],
   };
@@ -134,37 +137,33 @@ function readingRow(key: ReadingKey, index: number, { inputs, plan }: Batch): Ro
 
 function stateOf(
   key: ReadingKey,
-  before: ReadingKey | undefined,
+  earlier: readonly ReadingKey[],
   bar: Expression,
   celsius: Expression,
 ): Expression {
   const { finished, working, stuck, tooHigh, check } = READING_STATES;
   const share = cell(shareName(key));
+  const day = input(`readings.${key}.date`);
   const high = nth(
     mousse("TIRAGE.RANGE", dose, celsius, alcohol, blank, blank, blank, blank, ...wineAndBottle),
     3,
   );
-  const rests = before
-    ? iff(
-        builtin("AND", isNumber(cell(shareName(before))), ...days(key, before).map(isNumber)),
-        iff(
-          builtin(
-            "AND",
-            operation(minus(...days(key, before)), ">=", stuckDays),
-            operation(minus(builtin("N", share), builtin("N", cell(shareName(before)))), "<", stuckRise),
-          ),
-          stuck,
+  const [first, last] = [earlier[0], earlier[earlier.length - 1]];
+  const rests =
+    first && last
+      ? iff(
+          isNumber(day),
+          iff(operation(restsSince(first, last, day, share), ">", 0), stuck, working),
           working,
-        ),
-        working,
-      )
-    : working;
+        )
+      : working;
+  const isTooEarly = builtin("AND", isNumber(day), operation(day, "<", input("batch.tirageDate")));
   return iff(
-    equals(share, CANNOT_BE),
-    check,
+    equals(share, ""),
+    "",
     iff(
-      equals(share, ""),
-      "",
+      builtin("OR", equals(share, CANNOT_BE), isTooEarly),
+      check,
       iff(
         equals(share, ABOVE_ALL),
         iff(operation(bar, ">", high), tooHigh, finished),
@@ -174,5 +173,17 @@ function stateOf(
   );
 }
 
-const days = (key: ReadingKey, before: ReadingKey) =>
-  [input(`readings.${key}.date`), input(`readings.${before}.date`)] as const;
+/** How many lines above are old enough and hardly lower. */
+function restsSince(first: ReadingKey, last: ReadingKey, day: Expression, share: Expression): Expression {
+  const days = range(placed(`readings.${first}.date`).name, placed(`readings.${last}.date`).name);
+  const shares = range(shareName(first), shareName(last));
+  return builtin(
+    "SUMPRODUCT",
+    times(
+      isNumber(days),
+      isNumber(shares),
+      operation(days, "<=", minus(day, stuckDays)),
+      operation(shares, ">", minus(share, stuckRise)),
+    ),
+  );
+}

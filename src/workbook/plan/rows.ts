@@ -7,7 +7,7 @@ import { fields } from "../../cellar/batch/fields";
 import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { CellStyle, CellValue } from "../data";
-import { builtin, cell, type Expression } from "../formula";
+import { builtin, cell, iff, isBlank, type Expression } from "../formula";
 import type { CellSpec, Row } from "../layout";
 
 export interface Batch {
@@ -43,6 +43,13 @@ export function placed(dotted: string): PlacedField {
 
 /** The input cell of a field, in a formula. */
 export const input = (dotted: string): Expression => cell(placed(dotted).name);
+
+/** What goes into a bottle at tirage: the bottle size where nothing else is given. */
+export const filledMl: Expression = iff(
+  isBlank(input("disgorging.filled_mL")),
+  input("batch.bottle_mL"),
+  input("disgorging.filled_mL"),
+);
 
 /** What the pressure functions know of the wine and the bottle besides its alcohol. */
 export const wineAndBottle = [

@@ -16,7 +16,17 @@ import {
   type Expression,
 } from "../formula";
 import { pressureRows } from "./pressures";
-import { FORMATS, heading, input, inputRow, resultRow, wineAndBottle, type Section, gap } from "./rows";
+import {
+  FORMATS,
+  filledMl,
+  heading,
+  input,
+  inputRow,
+  resultRow,
+  wineAndBottle,
+  type Section,
+  gap,
+} from "./rows";
 
 const dose = cell("plan_dose_gL");
 const wine = cell("plan_wineWithStarter_hL");
@@ -157,12 +167,7 @@ export const tirageSection: Section = (batch) => {
       format: FORMATS.whole,
       value: tirage.bottles,
       style: "key",
-      formula: mousse(
-        "TIRAGE.BOTTLES",
-        cell("plan_volume_hL"),
-        input("batch.bottle_mL"),
-        input("tirage.loss_pct"),
-      ),
+      formula: mousse("TIRAGE.BOTTLES", cell("plan_volume_hL"), filledMl, input("tirage.loss_pct")),
       note: "crown caps and bidules: as many, and the spare below",
     }),
     resultRow({

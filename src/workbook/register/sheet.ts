@@ -128,7 +128,13 @@ function registerRow(
   const actualName = name("actual");
   return {
     cells: [
-      resultCell({ name: name("planned"), value: line.date, formula: rules.date, format: FORMATS.date }),
+      resultCell({
+        name: name("planned"),
+        value: line.date,
+        formula: rules.date,
+        format: FORMATS.date,
+        style: "unit",
+      }),
       text(rules.operation, "label"),
       text(rules.product, "label"),
       {

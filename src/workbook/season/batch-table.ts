@@ -6,6 +6,7 @@ import { builtin, cell, divided, equals, iff, operation, times, type Expression 
 import type { CellValue } from "../data";
 import type { LinkedPlan } from "../linked-plan";
 import type { CellSpec, Row } from "../layout";
+import { worstOfWords } from "../plan/checks";
 import { FORMATS, columnHeads, placed, resultCell, text } from "../plan/rows";
 import { batchCell, columnOf, seasonName } from "./names";
 
@@ -155,7 +156,6 @@ const COLUMNS: readonly Column[] = [
 export function batchTable(plans: readonly LinkedPlan[]): Row[] {
   const all = (key: string) => columnOf(key, plans.length);
   const totals = seasonTotals(plans);
-  const any = (word: string) => operation(builtin("COUNTIF", all("worst"), word), ">", 0);
   const totalOf = ({ key, total, format, style }: Column): CellSpec | undefined => {
     const made = (value: CellValue, formula: Expression, name = seasonName("total", key)): CellSpec =>
       resultCell({ name, value, formula, format, style: style === "verdict" ? "totalWord" : "total" });
@@ -172,7 +172,7 @@ export function batchTable(plans: readonly LinkedPlan[]): Row[] {
           unlessSeveral(divided(cell(seasonName("total", "cost")), cell(seasonName("total", "saleable")))),
         );
       case "worst":
-        return made(totals.worst, iff(any("stop"), "stop", iff(any("look again"), "look again", "fine")));
+        return made(totals.worst, worstOfWords(all(key), plans.length));
       case "currency":
         return made(
           totals.currency,

@@ -2,7 +2,13 @@
  * The work month by month, what is to be paid, and the money tied up.
  */
 import { MONTHS_PER_YEAR } from "../../cellar/costing";
-import { MOST_MONTHS, monthNumber, seasonMonths, type SeasonMonth } from "../../cellar/season/calendar";
+import {
+  MOST_MONTHS,
+  batchMoney,
+  monthNumber,
+  seasonMonths,
+  type SeasonMonth,
+} from "../../cellar/season/calendar";
 import { seasonTotals } from "../../cellar/season/season";
 import { builtin, cell, divided, minus, operation, plus, times, type Expression } from "../formula";
 import type { LinkedPlan } from "../linked-plan";
@@ -33,7 +39,10 @@ export function calendarRows(plans: readonly LinkedPlan[]): Row[] {
             value: month.date,
             style: "unit",
             format: "yyyy-mm",
-            formula: index === 0 ? firstMonth(all("tirage")) : nextMonth(cell(monthCell(index - 1, "date"))),
+            formula:
+              index === 0
+                ? firstMonth(all("tirage"), all("riddling"))
+                : nextMonth(cell(monthCell(index - 1, "date"))),
           }),
           resultCell({
             key: monthCell(index, "number"),
@@ -72,21 +81,61 @@ export function calendarRows(plans: readonly LinkedPlan[]): Row[] {
         }),
       ],
     },
+    ...notShown(plans, months, canAdd),
+  ];
+}
+
+/** Whether the months shown hold all of it: dates can be moved after the sheet was written. */
+function notShown(plans: readonly LinkedPlan[], months: readonly SeasonMonth[], canAdd: boolean): Row[] {
+  const last = monthNumber(months.at(-1)!.date);
+  const beyond = plans.filter((plan) => batchMoney(plan).releaseMonth > last).length;
+  const sums = months.reduce((sum, { toPay, interest }) => sum + toPay + interest, 0);
+  const cost = seasonTotals(plans).cost ?? 0;
+  return [
     {
       cells: [
         text("Releases beyond the last month", "label"),
         resultCell({
           name: "season_beyond",
-          value: 0,
-          format: FORMATS.wholeOrDash,
+          value: beyond,
+          format: FORMATS.whole,
           formula: builtin(
             "SUMPRODUCT",
-            times(1, operation(all("releaseMonth"), ">", cell(monthCell(months.length - 1, "number")))),
+            times(
+              1,
+              operation(
+                columnOf("releaseMonth", plans.length),
+                ">",
+                cell(monthCell(months.length - 1, "number")),
+              ),
+            ),
           ),
         }),
         text("batches", "unit"),
+        text(`With some months to spare, at most ${MOST_MONTHS}; write the season again for more.`, "note"),
+      ],
+    },
+    {
+      cells: [
+        text("Cost not in the months above", "label"),
+        resultCell({
+          name: "season_notShown",
+          value: canAdd ? Math.round((cost - sums) * 10) / 10 : "",
+          format: FORMATS.one,
+          formula: unlessSeveral(
+            builtin(
+              "ROUND",
+              minus(
+                cell(seasonName("total", "cost")),
+                plus(cell(seasonName("months", "toPay")), cell(seasonName("months", "interest"))),
+              ),
+              1,
+            ),
+          ),
+        }),
+        text("", "unit"),
         text(
-          `The months shown were counted when this sheet was written, at most ${MOST_MONTHS}. Paid and interest together are the batches' cost, to the rounding of its parts.`,
+          "Nothing, but for the rounding of each batch's parts. Money tied up: what was paid for the tirage from then on, for the finishing from disgorging on, with interest; not storage, duty and packing.",
           "note",
         ),
       ],
@@ -227,8 +276,8 @@ function columnsFor(all: (key: string) => Expression): readonly Column[] {
   ];
 }
 
-const firstMonth = (days: Expression) => {
-  const first = builtin("MIN", days);
+const firstMonth = (...days: readonly Expression[]) => {
+  const first = builtin("MIN", ...days);
   return builtin("DATE", builtin("YEAR", first), builtin("MONTH", first), 1);
 };
 const nextMonth = (date: Expression) =>

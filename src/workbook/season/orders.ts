@@ -6,6 +6,7 @@ import {
   batchNeed,
   orderLines,
   orderOf,
+  phaseOf,
   type BatchNeed,
   type OrderLine,
 } from "../../cellar/season/orders";
@@ -35,12 +36,15 @@ import { batchCell, columnOf, seasonName } from "./names";
 type Kind = keyof BatchNeed;
 const keyOf = ({ material, sizeMl }: OrderLine, kind: Kind) =>
   [material, ...(sizeMl === null ? [] : [sizeMl]), kind].join("_");
+const FORMAT_OF: Readonly<Record<Kind, string>> = {
+  needed: FORMATS.two,
+  pack: "General",
+  packs: FORMATS.whole,
+  cost: FORMATS.two,
+  day: FORMATS.date,
+};
 const formatOf = ({ unit }: OrderLine, kind: Kind) =>
-  kind === "cost" || (kind === "needed" && unit !== "pieces")
-    ? FORMATS.two
-    : kind === "pack"
-      ? "General"
-      : FORMATS.whole;
+  kind === "needed" && unit === "pieces" ? FORMATS.whole : FORMAT_OF[kind];
 
 const linesOf = (plans: readonly LinkedPlan[]) =>
   orderLines(plans.map(({ inputs }) => inputs.batch.bottle_mL));
@@ -57,10 +61,13 @@ export function orderRows(plans: readonly LinkedPlan[]): Row[] {
         ">Packs batch by batch",
         ">Packs saved",
         ">Cost batch by batch",
+        ">First needed",
+        ">First needed",
       ),
       lines: 2,
     },
     ...linesOf(plans).map((line) => orderRow(line, plans)),
+    unlistedSizes(plans),
     {
       cells: [
         text(
@@ -70,6 +77,27 @@ export function orderRows(plans: readonly LinkedPlan[]): Row[] {
       ],
     },
   ];
+}
+
+/** The sizes are those at the time of writing; a plan that has since changed to another is in no line. */
+function unlistedSizes(plans: readonly LinkedPlan[]): Row {
+  const sizes = [...new Set(plans.map(({ inputs }) => inputs.batch.bottle_mL))];
+  const others = sizes.map((size) => operation(columnOf("bottle_mL", plans.length), "<>", size));
+  return {
+    cells: [
+      text("Batches whose bottle size has no line above", "label"),
+      text("batches", "unit"),
+      resultCell({
+        name: "season_unlistedSizes",
+        value: 0,
+        format: FORMATS.whole,
+        style: "key",
+        formula: builtin("SUMPRODUCT", times(1, ...others)),
+      }),
+      undefined,
+      text("0, or write the season again: their bottles, capsules and cartons are missing.", "note"),
+    ],
+  };
 }
 
 function orderRow(line: OrderLine, plans: readonly LinkedPlan[]): Row {
@@ -128,6 +156,12 @@ function orderRow(line: OrderLine, plans: readonly LinkedPlan[]): Row {
         format: FORMATS.two,
         formula: unlessSeveral(builtin("SUM", all("cost"))),
       }),
+      resultCell({
+        name: name("first"),
+        value: order.first,
+        format: FORMATS.date,
+        formula: iff(equals(builtin("COUNT", all("day")), 0), "", builtin("MIN", all("day"))),
+      }),
     ],
   };
 }
@@ -137,6 +171,7 @@ const KINDS: readonly (readonly [kind: Kind, title: string])[] = [
   ["pack", "Pack size, where something is needed"],
   ["packs", "Packs if the batch orders alone"],
   ["cost", "Cost of those packs"],
+  ["day", "Needed on"],
 ];
 
 /** The needs of each batch, one block for each kind of figure. */
@@ -208,11 +243,20 @@ function needCell(line: OrderLine, kind: Kind, linked: LinkedPlan, number: numbe
     pack: iff(operation(need, ">", 0), at(`materials_${line.material}_pack`), ""),
     packs: at(`plan_${line.material}_packs`),
     cost: at(`plan_${line.material}_cost`),
+    day: iff(
+      operation(need, ">", 0),
+      cell(batchCell(number, phaseOf(line.material) === "tirage" ? "tirage" : "disgorging")),
+      "",
+    ),
   };
   const ofSize = (figure: Expression) =>
     line.sizeMl === null
       ? figure
-      : iff(equals(cell(batchCell(number, "bottle_mL")), line.sizeMl), figure, kind === "pack" ? "" : 0);
+      : iff(
+          equals(cell(batchCell(number, "bottle_mL")), line.sizeMl),
+          figure,
+          kind === "pack" || kind === "day" ? "" : 0,
+        );
   return resultCell({
     key: batchCell(number, keyOf(line, kind)),
     value: batchNeed(line, linked)[kind],

@@ -10,6 +10,7 @@ import { heading, text } from "../plan/rows";
 import { freeName } from "../sheet-names";
 import { batchTable } from "./batch-table";
 import { calendarRows } from "./calendar";
+import { costsTable } from "./costs-table";
 import { moneyTable } from "./money-table";
 import { batchCell } from "./names";
 import { needRows, orderRows, otherRows } from "./orders";
@@ -59,6 +60,8 @@ export function seasonSheet(
     ...Array.from({ length: chartRows }, (): Row => ({ cells: [] })),
     ...headed("Work month by month"),
     ...calendarRows(plans),
+    ...headed("Costs by their parts, and as they came"),
+    ...costsTable(plans),
     ...headed("Orders"),
     ...orderRows(plans),
     ...otherRows(plans),
@@ -78,7 +81,14 @@ export function seasonSheet(
     elsewhere: (name) => {
       const [, number, wanted] = /^(\d+):(.+)$/.exec(name) ?? [];
       const plan = plans[Number(number) - 1];
-      return plan && wanted !== undefined ? addressIn(plan, wanted) : undefined;
+      if (!plan || wanted === undefined) return undefined;
+      const address = addressIn(plan, wanted);
+      if (address === undefined) {
+        throw new Error(
+          `The sheet “${plan.sheet}” has no cell named ${wanted}: it was written by an older version, or the name was deleted. Write that plan anew, or delete its sheet.`,
+        );
+      }
+      return address;
     },
   });
 }

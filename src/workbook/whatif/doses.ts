@@ -2,10 +2,10 @@
  * The second grid: excess pressure by dose and temperature.
  */
 import { optional } from "../../cellar/batch/field-kinds";
-import { expectedPressure } from "../../cellar/carbonation";
+import { DEFAULT_SPREAD, expectedPressure, pressureRange } from "../../cellar/carbonation";
 import { domains, isWithin } from "../../cellar/domains";
 import { sucroseGL } from "../../cellar/units";
-import { builtin, cell, minus, mousse, plus, times, type Expression } from "../formula";
+import { blank, builtin, cell, minus, mousse, nth, plus, times, type Expression } from "../formula";
 import type { Row } from "../layout";
 import { LAST_COLUMN } from "./columns";
 import { FORMATS, heading, input, resultCell, text, wineAndBottle, type Batch } from "../plan/rows";
@@ -37,7 +37,7 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
     [USUAL_CELSIUS.length + 1, "tirage.hottest_C"],
   ];
   return [
-    ...heading("Dose and temperature: excess pressure under the crown cap, bar", LAST_COLUMN),
+    ...heading("Dose and temperature: expected excess pressure under the crown cap, bar", LAST_COLUMN),
     {
       cells: [
         text("Step from one dose to the next", "label"),
@@ -47,6 +47,7 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
         ...USUAL_CELSIUS.slice(2).map(() => undefined),
         text("Cellar", "numberHead"),
         text("Hottest", "numberHead"),
+        text("… high end", "numberHead"),
       ],
     },
     {
@@ -64,6 +65,12 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
               : { style: "numberHead" as const, formula: input(from) }),
           };
         }),
+        {
+          value: tirage.hottest_C,
+          style: "numberHead",
+          format: "General",
+          formula: input("tirage.hottest_C"),
+        },
       ],
     },
     ...STEPS.map((steps, index) => {
@@ -97,11 +104,33 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
               ),
             }),
           ),
+          resultCell({
+            name: `whatif_pressure_${index + 1}_high_bar`,
+            value: isWithin(domains.doseGL, dose)
+              ? pressureRange({ ...wine, dose: sucroseGL(dose) }, tirage.hottest_C, DEFAULT_SPREAD).high
+              : "",
+            format: FORMATS.two,
+            formula: builtin("IFERROR", nth(highEnd(index), 3), ""),
+          }),
         ],
       };
     }),
   ];
 }
+
+/** One bottle in forty lies above: what the plan's check goes by. */
+const highEnd = (index: number) =>
+  mousse(
+    "TIRAGE.RANGE",
+    cell(doseName(index)),
+    input("tirage.hottest_C"),
+    input("baseWine.alcohol_vol"),
+    blank,
+    blank,
+    blank,
+    blank,
+    ...wineAndBottle,
+  );
 
 function stepped(steps: number): Expression {
   const dose = cell("plan_dose_gL");

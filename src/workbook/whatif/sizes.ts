@@ -8,6 +8,7 @@ import {
   builtin,
   cell,
   divided,
+  equals,
   iff,
   isBlank,
   isNumber,
@@ -38,6 +39,8 @@ const RESULTS = [
   ["plan_perBottle", "A saleable bottle", FORMATS.two],
 ] as const;
 
+const AS_PLANNED_PCT = 100;
+const AS_PLANNED = "As planned";
 const LABOUR = "whatif_labour_pct";
 const sizeName = (index: number) => `whatif_size_${index + 1}_pct`;
 const nameAt = (index: number, name: string) => `size${index + 1} ${name}`;
@@ -98,7 +101,11 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
     },
     ...USUAL_SIZES_PCT.map((size, index) => ({
       cells: [
-        text(size === 100 ? "As planned" : "", "label"),
+        {
+          value: size === AS_PLANNED_PCT ? AS_PLANNED : "",
+          style: "label" as const,
+          formula: iff(equals(cell(sizeName(index)), AS_PLANNED_PCT), AS_PLANNED, ""),
+        },
         { value: size, style: "input" as const, name: sizeName(index), field: sizeField },
         ...RESULTS.map(([name, , format]) =>
           resultCell({

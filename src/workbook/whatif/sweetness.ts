@@ -5,7 +5,8 @@ import { optional } from "../../cellar/batch/field-kinds";
 import { atSweetness, planIf } from "../../cellar/batch/what-if";
 import { domains } from "../../cellar/domains";
 import { builtin, cell, equals, iff, isNumber, operation } from "../formula";
-import type { Row } from "../layout";
+import type { BatchPlan } from "../../cellar/batch/plan";
+import type { CellSpec, Row } from "../layout";
 import { FORMATS, columnHeads, heading, input, placed, resultCell, text, type Batch } from "../plan/rows";
 import { LAST_COLUMN } from "./columns";
 import { planRows } from "../plan/sheet";
@@ -27,7 +28,7 @@ const FIGURES = [
 
 const NO_DOSAGE = "no dosage";
 const TOO_DRY = "too dry";
-const NOT_SO = "too weak";
+const NOT_SO = "no answer";
 const TARGET = placed("dosage.target_gL").name;
 const targetName = (index: number) => `whatif_target_${index + 1}_gL`;
 const nameAt = (index: number, name: string) => `target${index + 1} ${name}`;
@@ -46,13 +47,18 @@ export function sweetnessRows(batch: Batch): Row[] {
     {
       cells: [
         text(
-          `“${TOO_DRY}”: the wine is sweeter already. “${NOT_SO}”: the liqueur is not strong enough.`,
+          `“${TOO_DRY}”: the wine is sweeter already. “${NOT_SO}”: the liqueur is not strong enough, or something is missing.`,
           "note",
         ),
       ],
     },
     {
-      ...columnHeads("Your own sweetness", ">g/L wanted", ...FIGURES.map(([, head]) => `>${head}`)),
+      ...columnHeads(
+        "Your own sweetness",
+        ">g/L wanted",
+        ...FIGURES.map(([, head]) => `>${head}`),
+        ">In the neck",
+      ),
       lines: 2,
     },
     ...USUAL_TARGETS_GL.map((target, index): Row => {
@@ -89,8 +95,31 @@ export function sweetnessRows(batch: Batch): Row[] {
               ),
             });
           }),
+          roomCell(index, kind === "none" || target < residual_gL ? null : plan),
         ],
       };
     }),
   ];
+}
+
+const ROOM = { fits: "fits", not: "no room" } as const;
+
+/** Whether the liqueur has room after disgorging. */
+function roomCell(index: number, plan: BatchPlan | null): CellSpec {
+  const ml = cell(nameAt(index, "plan_dosage_mL"));
+  const room = plan?.dosage.spaceMl ?? null;
+  const said = plan && (room !== null && plan.dosage.eachMl <= room ? ROOM.fits : ROOM.not);
+  return resultCell({
+    name: `whatif_target_${index + 1}_room`,
+    value: said ?? "",
+    formula: iff(
+      isNumber(ml),
+      iff(
+        builtin("AND", isNumber(cell("plan_space_mL")), operation(ml, "<=", cell("plan_space_mL"))),
+        ROOM.fits,
+        ROOM.not,
+      ),
+      "",
+    ),
+  });
 }

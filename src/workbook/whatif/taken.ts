@@ -72,7 +72,19 @@ function takenRow({ name, spec, label, unit }: PlanCell, blankMatters: boolean):
     formula: keepsBlank ? iff(isBlank(there), "", there) : there,
     format: spec.format ?? "General",
   };
-  return { cells: [text(label, "label"), cell, text(unit, "unit")] };
+  return { cells: [text(labelOf(name, label), "label"), cell, text(unit, "unit")] };
+}
+
+/** A material's row holds several figures under one label. */
+const OF_MATERIAL: Readonly<Record<string, string>> = {
+  spare_pct: "spare, %",
+  pack: "pack size",
+  price: "price for 1",
+};
+function labelOf(name: string, label: string): string {
+  const [, material = "", which = ""] = /^materials_(\w+?)_(spare_pct|pack|price)$/.exec(name) ?? [];
+  const words = OF_MATERIAL[which];
+  return words === undefined ? label : `${label === "" ? material : label}: ${words}`;
 }
 
 const isOptional = ({ field }: CellSpec) => field?.kind === "optional" || field?.kind === "text";

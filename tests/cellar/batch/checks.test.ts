@@ -112,7 +112,15 @@ const VERDICTS: readonly (readonly [CheckKey, Verdict, Sections])[] = [
   ["bottleSize", "fine", { batch: { bottle_mL: 124 } }],
   ["bottleSize", "stop", { batch: { bottle_mL: 126 } }],
   ["bottleSize", "fine", { batch: { bottle_mL: 3000 } }],
+  // 13 400 are finished; none left is refused, in the sheet a stop
+  ["forSale", "fine", { costs: { heldBack_bottles: 13_399 } }],
   ["prices", "fine", { materials: ALL_PRICED }],
+  ["prices", "look again", { materials: ALL_PRICED, costs: { riddling_hours: null } }],
+  [
+    "prices",
+    "fine",
+    { materials: ALL_PRICED, costs: { riddling_hours: null }, riddling: { bottlesPerHour: 6000 } },
+  ],
   ["prices", "look again", { materials: { ...ALL_PRICED, corks: {} } }],
   ["prices", "look again", { materials: ALL_PRICED, costs: { baseWine_perL: null } }],
   ["prices", "look again", { materials: ALL_PRICED, costs: { labour_perHour: null } }],
@@ -123,7 +131,7 @@ test.each(VERDICTS)("%s is %s: %j", (key, verdict, changes) => {
 });
 
 // the glass has its own test, and inputs that were parsed are never missing: that row is for the sheet
-const ELSEWHERE: readonly CheckKey[] = ["hottest", ...INPUT_CHECKS];
+const ELSEWHERE: readonly CheckKey[] = ["hottest", "forSale", ...INPUT_CHECKS];
 
 test("every check is seen fine and not fine", () => {
   for (const key of CHECK_KEYS.filter((each) => !ELSEWHERE.includes(each))) {

@@ -4,7 +4,7 @@
 import { isoFromSerial } from "../../../src/cellar/ageing";
 import type { ReadingPlan } from "../../../src/cellar/batch/plan-lees";
 import { expectPrinted } from "../../support/relative";
-import { planOf, type Sections } from "./worked-batch";
+import { planOf } from "./worked-batch";
 
 describe("riddling", () => {
   test("counted back from disgorging on 28 February 2025, a week to wait, a fortnight of turns", () => {
@@ -43,7 +43,7 @@ describe("gauge readings", () => {
       readings: Object.fromEntries(
         lines.map(([date, pressure_bar, at_C], index) => [`r${index + 1}`, { date, pressure_bar, at_C }]),
       ),
-    } as Sections).readings;
+    }).readings;
   const states = (all: Readonly<Record<string, ReadingPlan>>) => Object.values(all).map(({ state }) => state);
 
   test("half the sugar fermented at 20 °C", () => {
@@ -74,15 +74,29 @@ describe("gauge readings", () => {
     // without its day a line cannot be compared
     expect(states(readings(half, ["", 3.75, 20]))[1]).toBe("still working");
     expect(states(readings(["", 3.67373, 20], ["2024-06-24", 3.75, 20]))[1]).toBe("still working");
-    // nor with a line that was left out
-    expect(states(readings(half, ["", null, null], ["2024-06-24", 3.75, 20]))).toEqual([
+  });
+
+  test("stuck is seen through readings in between and lines left out", () => {
+    const weekly = ["2024-06-10", "2024-06-17", "2024-06-24", "2024-07-01"].map(
+      (day, week) => [day, 3.67 + week * 0.01, 20] as const,
+    );
+    expect(states(readings(...weekly)).slice(0, 4)).toEqual([
       "still working",
-      "",
       "still working",
-      "",
-      "",
-      "",
+      "stuck",
+      "stuck",
     ]);
+    const apart = [
+      ["2024-06-10", 3.67373, 20],
+      ["", null, null],
+      ["2024-06-24", 3.75, 20],
+    ] as const;
+    expect(states(readings(...apart))[2]).toBe("stuck");
+  });
+
+  test("a reading from before the tirage is asked after", () => {
+    expect(states(readings(["2024-05-30", 7.2, 20]))[0]).toBe("check it");
+    expect(states(readings(["2024-05-31", 7.2, 20]))[0]).toBe("finished");
   });
 
   test("finished from 95 % on, above all the dose explains too, but not above the spread", () => {
@@ -98,10 +112,8 @@ describe("gauge readings", () => {
     expect([r1.share, r1.state]).toEqual([null, "check it"]);
   });
 
-  test("a pressure without its temperature is no reading", () => {
-    expect(readings(["2024-06-10", 4, null], ["2024-06-10", null, 12])).toMatchObject({
-      r1: { share: "", state: "" },
-      r2: { share: "", state: "" },
-    });
+  test("a pressure without its temperature is refused, and the other way round", () => {
+    expect(() => readings(["2024-06-10", 4, null])).toThrow(/readings\.r1\.at_C.*a pressure means nothing/);
+    expect(() => readings(["2024-06-10", null, 12])).toThrow(/readings\.r1\.pressure_bar/);
   });
 });

@@ -162,8 +162,8 @@ describe("readings", () => {
 });
 
 describe("planned and actual", () => {
-  test("a temperature without its pressure is nothing found out", () =>
-    expect(planOf({ actual: { pressureAt_C: 20 } }).actual.pressureAt20.actual).toBe(""));
+  test("a temperature without its pressure is refused", () =>
+    expect(() => planOf({ actual: { pressureAt_C: 20 } })).toThrow(/actual\.pressure_bar/));
 
   test("a cost alone, or bottles alone, make no cost of a bottle", () => {
     expect(planOf({ actual: { cost: 40_000 } }).actual.perBottle.actual).toBe("");

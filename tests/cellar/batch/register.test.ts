@@ -119,34 +119,57 @@ describe("through disgorging", () => {
     expectRelative(finished.volumeHl, topUp.volumeHl, 1e-12);
   });
 
-  test("a liqueur with no room for it leaves nothing to top up", () => {
+  test("a liqueur with no room for it leaves nothing to top up, and the bottles too full", () => {
     // 9.5 mL into 9: the plan stops there, and the register shows the half millilitre too much, 13 400 · 0.5 mL
     const { topUp, finished } = registerOf({ disgorging: { lost_mL: 9 } });
     expect(topUp.in).toBe(0);
-    expectPrinted((topUp.volumeHl - finished.volumeHl) * 100, "6.70");
+    expectPrinted((finished.volumeHl - 100.5) * 100, "6.70");
   });
 
-  test.each(BATCHES)("%s: bottles filled are broken, held back or released", (_what, changes) => {
-    const { filling, breakage, heldBack, release } = registerOf(changes);
-    const gone = [breakage.out, heldBack.out, release.out] as number[];
+  test("bottles of 750 mL filled with 740: more of them, and full only when they are topped up", () => {
+    const { filling, disgorging, finished } = registerOf({ disgorging: { filled_mL: 740 } });
+    // 10 152.284 L/0.74 L = 13 719.3; of these 13 581 are left, at 740 mL and then at 750
+    expect(filling.bottles).toBe(13_719);
+    expectPrinted(disgorging.volumeHl, "100.4994");
+    expectPrinted(finished.volumeHl, "101.8575");
+  });
+
+  test("the liqueur's sugar and wine are the liqueur used and the liqueur left over", () => {
+    const { dosageSugar, dosageWine, dosageLiqueur, dosageLeft } = registerOf();
+    // 80.199 kg displace 50.124 L; with 83.541 L of wine 133.665 L, of which 127.3 are used
+    expectPrinted(dosageWine.in as number, "83.541");
+    expectPrinted((dosageSugar.in as number) * 0.625 + (dosageWine.in as number), "133.665");
+    expectPrinted(dosageLeft.out as number, "6.365");
+    expectRelative((dosageLiqueur.in as number) + (dosageLeft.out as number), 133.665, 1e-5);
+  });
+
+  test.each(BATCHES)("%s: bottles filled are broken, released or still there", (_what, changes) => {
+    const { filling, breakage, release } = registerOf(changes);
+    const gone = [breakage.out, release.out, release.bottles] as number[];
     expect(gone.reduce((sum, bottles) => sum + bottles, 0)).toBe(filling.bottles);
   });
 });
 
-test("held back at release: 13 000 of 13 400 remain, 97.5 hL", () => {
-  const { heldBack, release } = registerOf({ costs: { heldBack_bottles: 400 } });
-  expect([heldBack.out, heldBack.bottles]).toEqual([400, 13_000]);
-  expect([release.out, release.bottles]).toEqual([13_000, 13_000]);
-  expectPrinted(heldBack.volumeHl, "97.5000");
-  expectPrinted(release.volumeHl, "97.5000");
+test("13 000 of 13 400 are released, and 400 held back stay: 3 hL", () => {
+  const { release } = registerOf({ costs: { heldBack_bottles: 400 } });
+  expect([release.out, release.bottles]).toEqual([13_000, 400]);
+  expectPrinted(release.volumeHl, "3.0000");
 });
 
 test("each line stands on the day of its work", () => {
   const days = Object.entries(registerOf()).map(([key, { date }]) => [key, isoFromSerial(date)]);
   const on = (iso: string) => days.filter(([, day]) => day === iso).map(([key]) => key);
-  expect(on("2024-05-31")).toHaveLength(9);
-  expect(on("2025-02-28").sort()).toEqual(
-    ["breakage", "disgorging", "disgorgingLoss", "dosageLiqueur", "dosageSugar", "finished", "topUp"].sort(),
-  );
-  expect(on("2025-05-28").sort()).toEqual(["heldBack", "release"]);
+  expect(on("2024-05-31")).toHaveLength(10);
+  expect(on("2025-02-28").sort()).toEqual([
+    "breakage",
+    "disgorging",
+    "disgorgingLoss",
+    "dosageLeft",
+    "dosageLiqueur",
+    "dosageSugar",
+    "dosageWine",
+    "finished",
+    "topUp",
+  ]);
+  expect(on("2025-05-28").sort()).toEqual(["release"]);
 });

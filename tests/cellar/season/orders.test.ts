@@ -1,6 +1,7 @@
 /**
  * Orders and totals of a season at their ends. The worked batch is that of batch/plan.test.ts.
  */
+import { isoFromSerial } from "../../../src/cellar/ageing";
 import { parseBatchInputs } from "../../../src/cellar/batch/inputs";
 import { materialKeys, materials } from "../../../src/cellar/batch/materials";
 import { planBatch } from "../../../src/cellar/batch/plan";
@@ -65,7 +66,15 @@ describe("an order", () => {
       packsAlone: 0,
       saved: 0,
       cost: 0,
+      first: "",
     }));
+
+  test("is first needed at the earliest tirage or disgorging that it serves", () => {
+    const later = { batch: { tirageDate: "2024-08-15" } };
+    const day = (material: string) =>
+      isoFromSerial(Number(orderFor(material, [batch(later), batch()]).first));
+    expect([day("bottles"), day("corks")]).toEqual(["2024-05-31", "2025-02-28"]);
+  });
 
   test("costs what its batches pay: ten packs of 25 kg at 1 each", () => {
     const sugar = { materials: { tirageSugar: { pack: 25, price: 1 } } };
