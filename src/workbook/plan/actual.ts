@@ -130,7 +130,7 @@ const LINES: readonly Line[] = [
     planned: cell("plan_perBottle"),
     actual: iff(
       builtin("AND", isNumber(input("actual.cost")), isNumber(finished)),
-      mousse("COST.BOTTLE", input("actual.cost"), minus(finished, held)),
+      mousse("COST.BOTTLE", input("actual.cost"), minus(finished, held), 0),
       "",
     ),
   },
