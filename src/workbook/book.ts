@@ -4,6 +4,7 @@
 import type { BatchInputs } from "../cellar/batch/fields";
 import type { BatchPlan } from "../cellar/batch/plan";
 import type { SheetData } from "./data";
+import { frozen } from "./frozen";
 import { linkedPlan, type LinkedPlan, type Place } from "./linked-plan";
 import { listsOn, notesSheet } from "./notes/sheet";
 import type { Rendering } from "./layout";
@@ -24,8 +25,8 @@ export interface Batch {
   readonly plan: BatchPlan;
 }
 
-/** With our functions, or worked out so that any spreadsheet program calculates them. */
-export type Formulas = "add-in" | "portable";
+/** With our functions, worked out so that any spreadsheet program calculates them, or as values. */
+export type Formulas = "add-in" | "portable" | "values";
 
 export interface BookOptions {
   readonly known?: KnownNotes;
@@ -65,8 +66,9 @@ export function batchBook(
       ],
     };
   });
+  const sheets = [...written.flatMap(({ sheets }) => sheets), ...(notes ? [notes] : [])];
   return {
-    sheets: [...written.flatMap(({ sheets }) => sheets), ...(notes ? [notes] : [])],
+    sheets: formulas === "values" ? frozen(sheets) : sheets,
     plans: written.map(({ linked }) => linked),
   };
 }
@@ -76,14 +78,12 @@ export function seasonBook(batches: readonly Batch[], formulas: Formulas = "add-
   const { sheets, plans } = batchBook(batches, ["Season"], { formulas });
   const notes = notesAt(sheets.at(-1)!);
   const { rendering } = renderingOf(formulas, notes);
-  return [
-    seasonSheet(
-      plans,
-      sheets.map(({ name }) => name),
-      rendering,
-    ),
-    ...sheets,
-  ];
+  const season = seasonSheet(
+    plans,
+    sheets.map(({ name }) => name),
+    rendering,
+  );
+  return [...(formulas === "values" ? frozen([season]) : [season]), ...sheets];
 }
 
 const notesAt = ({ name, names }: SheetData): KnownNotes => ({

@@ -30,6 +30,8 @@ export interface CellData {
   readonly style: CellStyle;
   /** Number format, en-US; none means general. */
   readonly format?: string;
+  /** A note on the cell, shown when it is pointed at. */
+  readonly note?: string;
 }
 
 export interface PlacedCell extends CellData {

@@ -16,7 +16,7 @@ export type Expression =
       readonly right: Expression;
     };
 
-export type Operator = "+" | "-" | "*" | "/" | "=" | "<>" | "<" | "<=" | ">" | ">=";
+export type Operator = "+" | "-" | "*" | "/" | "^" | "=" | "<>" | "<" | "<=" | ">" | ">=";
 
 export type Operand = Expression | number | string | boolean;
 
@@ -86,6 +86,9 @@ export function monthsAfter(date: Expression, months: Expression): Expression {
 /** Where a named cell is, as it stands in the formula being written. */
 export type Locate = (name: string) => string;
 
+/** Of what needs no brackets anywhere. */
+const HIGHEST = 5;
+
 const PRECEDENCE: Readonly<Record<Operator, number>> = {
   "=": 1,
   "<>": 1,
@@ -97,6 +100,7 @@ const PRECEDENCE: Readonly<Record<Operator, number>> = {
   "-": 2,
   "*": 3,
   "/": 3,
+  "^": 4,
 };
 
 /** The formula as typed, our functions as =MOUSSE.…, without the leading "=". */
@@ -121,7 +125,7 @@ export function formulaText(expression: Expression, locate: Locate): string {
       case "operation": {
         const own = PRECEDENCE[node.operator];
         const bracketed = (side: Expression, needed: boolean) => (needed ? `(${write(side)})` : write(side));
-        const level = (side: Expression) => (side.kind === "operation" ? PRECEDENCE[side.operator] : 4);
+        const level = (side: Expression) => (side.kind === "operation" ? PRECEDENCE[side.operator] : HIGHEST);
         return `${bracketed(node.left, level(node.left) < own)}${node.operator}${bracketed(node.right, level(node.right) <= own)}`;
       }
     }

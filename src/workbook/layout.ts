@@ -170,5 +170,10 @@ export function layOut({
     ...(printed && {
       printArea: { row: 0, column: 0, lastRow: placeOf(printed.to).row, lastColumn: printed.columns - 1 },
     }),
+    // what a rendering adds at the end is there to be looked up, not to be printed
+    ...(!printed &&
+      rows.length > given.length && {
+        printArea: { row: 0, column: 0, lastRow: given.length - 1, lastColumn: columnWidths.length - 1 },
+      }),
   };
 }

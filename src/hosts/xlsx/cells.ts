@@ -43,7 +43,11 @@ export function fileCells(sheet: SheetData): Map<string, FileCell> {
       cell.formula === undefined
         ? fileValue(cell, where)
         : { formula: storedFormula(cell.formula, where), formulaResult: fileResult(cell) };
-    cells.set(keyOf(cell.row, cell.column), { ...content, style: styleOf(cell.style, cell.format) });
+    cells.set(keyOf(cell.row, cell.column), {
+      ...content,
+      style: styleOf(cell.style, cell.format),
+      ...(cell.note !== undefined && { comment: { text: storedText(cell.note) } }),
+    });
   }
   // a border runs under the whole merged text only if every merged cell has it
   for (const { row, column, lastColumn } of sheet.merges) {

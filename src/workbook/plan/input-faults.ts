@@ -27,8 +27,12 @@ import { input, placed } from "./rows";
 
 type Section = keyof typeof fields;
 
+/** Not every program counts in a single cell that is not written as a range. */
+const asRange = (cells: Expression) => (cells.kind === "cell" ? range(cells.name, cells.name) : cells);
+
 /** How many cells hold a number of the domain; COUNTIFS passes over blanks and texts. */
-function inDomain(cells: Expression, { min, max, aboveMin, belowMax }: Domain): Expression {
+function inDomain(given: Expression, { min, max, aboveMin, belowMax }: Domain): Expression {
+  const cells = asRange(given);
   return builtin(
     "COUNTIFS",
     cells,
@@ -53,7 +57,9 @@ function faults({ dotted, name, field }: PlacedField): readonly Expression[] {
       if (dotted === "batch.designation") {
         return [iff(isNumber(mousse("AGEING.MINIMUM", value)), 0, 1)];
       }
-      return [minus(1, plus(0, ...field.options.map((option) => builtin("COUNTIF", value, option))))];
+      return [
+        minus(1, plus(0, ...field.options.map((option) => builtin("COUNTIF", asRange(value), option)))),
+      ];
     case "date":
       return field.blank === undefined
         ? [minus(1, inDomain(value, domains.dateSerial))]

@@ -157,7 +157,8 @@ function columnsFor(all: (key: string) => Expression): readonly Column[] {
   const inMonth = (monthKey: string, amountKey: string) => (month: Expression) =>
     builtin("SUMIF", all(monthKey), month, all(amountKey));
   const factor = operation(1, "+", divided(all("interestPct"), 100));
-  const power = (exponent: Expression) => builtin("POWER", factor, exponent);
+  // as an operator: some programs take no list in the function POWER
+  const power = (exponent: Expression) => operation(factor, "^", exponent);
   /** Amounts from one month on, grown by the interest of the months before. */
   const grown = (amount: Expression, from: string, month: Expression) =>
     builtin(

@@ -8,7 +8,7 @@ import { text } from "../plan/rows";
 import type { PlanCell } from "./recast";
 import { renamed } from "./recast";
 
-const ARITHMETIC: readonly Operator[] = ["+", "-", "*", "/"];
+const ARITHMETIC: readonly Operator[] = ["+", "-", "*", "/", "^"];
 const takenName = (name: string) => `taken ${name}`;
 
 /** The rows with the plan's cells taken from the block, and the block. */
