@@ -17,7 +17,11 @@ module.exports = {
       ["workbook", "hosts/host.ts", "hosts/reference.ts"],
       "A host turns workbook data into its own terms; no host knows another.",
     ),
-    only("hosts/xlsx", ["workbook"], "A host turns workbook data into its own terms; no host knows another."),
+    only(
+      "hosts/xlsx",
+      ["workbook", "hosts/host.ts", "hosts/reference.ts"],
+      "A host turns workbook data into its own terms; no host knows another.",
+    ),
     only(
       "hosts/grid",
       ["workbook", "cellar", "hosts/host.ts", "hosts/reference.ts"],

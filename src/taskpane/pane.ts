@@ -27,6 +27,9 @@ const actions = () => import("./workbook-actions");
 /** Invented batches to look at and to throw away. */
 export type Example = { readonly batch: { readonly name: string } };
 
+const lacking = (unread: readonly string[]) =>
+  unread.length === 0 ? "" : ` Not read, as the cell is gone or shows an error: ${unread.join(", ")}.`;
+
 export function openPane(root: HTMLElement, examples: readonly [Example, ...Example[]]): Pane {
   let host: Host | null = null;
   let current: Planned = { problems: [] };
@@ -44,6 +47,13 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   const button = (label: string, attributes = {}) =>
     element("button", { type: "button", ...attributes }, label);
   const write = button("Write the plan", { class: "write", disabled: true });
+  const formulas = element(
+    "select",
+    { id: "formulas" },
+    element("option", { value: "add-in" }, "with Mousse"),
+    element("option", { value: "portable" }, "for any program"),
+  );
+  const chosenFormulas = () => (formulas.value === "portable" ? "portable" : "add-in");
   const updateSheet = button("Update the sheet", { hidden: true });
   const copy = button("Copy as a new batch", { hidden: true });
   const form = batchForm(() => {
@@ -52,7 +62,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   });
   const openFile = element("input", {
     type: "file",
-    accept: ".json,application/json",
+    accept: ".json,.xlsx",
     id: "batch-file",
     class: "visually-hidden",
   });
@@ -84,7 +94,24 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     plans.element,
     working.element,
     form.element,
-    element("footer", {}, preview, element("div", { class: "actions" }, write, updateSheet, copy), status),
+    element(
+      "footer",
+      {},
+      preview,
+      element("div", { class: "actions" }, write, updateSheet, copy),
+      element(
+        "div",
+        { class: "formulas" },
+        element("label", { for: formulas.id }, "Formulas"),
+        formulas,
+        element(
+          "span",
+          { class: "note" },
+          "with Mousse: short; for any program: worked out in rows at the end",
+        ),
+      ),
+      status,
+    ),
   );
 
   function update(): void {
@@ -127,13 +154,13 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     doing("Writing", "The plan was not written.", async (at) => {
       if (!("plan" in current)) return;
       const { inputs, plan } = current;
-      say(await (await actions()).writeBatch(at, inputs, plan));
+      say(await (await actions()).writeBatch(at, inputs, plan, chosenFormulas()));
       await lookForPlans(at);
     });
 
   const writeSeasonSheet = () =>
     doing("Writing", "The season was not written.", async (at) =>
-      say(await (await actions()).writeSeason(at)),
+      say(await (await actions()).writeSeason(at, chosenFormulas())),
     );
 
   const readSheet = () =>
@@ -141,10 +168,8 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       const name = plans.chosen();
       if (name === undefined) return;
       const { batch, unread } = await (await actions()).readPlan(at, name);
-      const lacking =
-        unread.length === 0 ? "" : ` Not read, as the cell is gone or shows an error: ${unread.join(", ")}.`;
       replaceForm(
-        `Read from “${name}”.${lacking} What you change here changes the sheet only when you update it. `,
+        `Read from “${name}”.${lacking(unread)} What you change here changes the sheet only when you update it. `,
         batch,
         name,
       );
@@ -195,10 +220,40 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   }
 
   async function openBatch(file: File): Promise<void> {
-    const { batch, said } = await readBatchFile(file);
     openFile.value = "";
+    if (/\.xlsx$/i.test(file.name)) return openWorkbook(file);
+    const { batch, said } = await readBatchFile(file);
     if (batch === undefined) say(said);
     else replaceForm(`${said} `, batch);
+  }
+
+  /** The plans of a workbook, whichever program saved it: one goes into the form, of several one is chosen. */
+  async function openWorkbook(file: File): Promise<void> {
+    try {
+      const found = await (await actions()).plansInFile(new Uint8Array(await file.arrayBuffer()));
+      const take = ({ name, batch, unread }: (typeof found)[number]) =>
+        replaceForm(
+          `Read from “${name}” of ${file.name}.${lacking(unread)} Write it as a plan of this workbook. `,
+          batch,
+        );
+      const [only, ...more] = found;
+      if (!only)
+        say(`${file.name} holds no plan: none of its sheets has a plan's names. The form is as it was.`);
+      else if (more.length === 0) take(only);
+      else {
+        const choices = found.map((plan) => {
+          const choice = button(plan.name);
+          choice.addEventListener("click", () => take(plan));
+          return choice;
+        });
+        say(
+          `${file.name} holds ${found.length} plans. Which one? `,
+          element("div", { class: "actions" }, ...choices),
+        );
+      }
+    } catch (error) {
+      say(`${file.name} was not read: ${error instanceof Error ? error.message : String(error)}`);
+    }
   }
 
   const emptyForm = () => replaceForm("Emptied; fields with a usual value show it. ", {});

@@ -7,7 +7,8 @@ import { parseBatchInputs } from "../cellar/batch/inputs";
 import { planBatch, type BatchPlan } from "../cellar/batch/plan";
 import { problemSentence, type Problem } from "../cellar/batch/problem";
 import type { Host, NamedSheet } from "../hosts/host";
-import { batchBook } from "../workbook/book";
+import { readNamedSheets } from "../hosts/xlsx/read";
+import { batchBook, seasonOf, type Formulas } from "../workbook/book";
 import type { LinkedPlan } from "../workbook/linked-plan";
 import { NOTES_MARK } from "../workbook/notes/sheet";
 import { CHECKS_HEADING } from "../workbook/plan/checks";
@@ -19,7 +20,6 @@ import {
   type Comparison,
   type InputChange,
 } from "../workbook/plan/read";
-import { seasonSheet } from "../workbook/season/sheet";
 
 export const plansIn = (host: Host) => host.sheetsNaming(PLAN_MARK);
 
@@ -31,13 +31,17 @@ async function planNow(host: Host, name: string): Promise<NamedSheet> {
 }
 
 /** Writes Plan, What-if and Register, and Notes if there are none; answers in words. */
-export async function writeBatch(host: Host, inputs: BatchInputs, plan: BatchPlan): Promise<string> {
+export async function writeBatch(
+  host: Host,
+  inputs: BatchInputs,
+  plan: BatchPlan,
+  formulas: Formulas = "add-in",
+): Promise<string> {
   const [notes] = await host.sheetsNaming(NOTES_MARK);
-  const { sheets } = batchBook(
-    [{ inputs, plan }],
-    await host.sheetNames(),
-    notes && { known: { sheet: notes.name, places: notes.cells } },
-  );
+  const { sheets } = batchBook([{ inputs, plan }], await host.sheetNames(), {
+    formulas,
+    ...(notes && { known: { sheet: notes.name, places: notes.cells } }),
+  });
   await host.write({ sheets });
   const [sheet] = sheets;
   const row = sheet!.cells.find(({ value }) => value === CHECKS_HEADING)!.row + 1;
@@ -60,6 +64,22 @@ export async function readPlan(
 export const compareWith = async (host: Host, name: string, inputs: BatchInputs): Promise<Comparison> =>
   inputChanges((await planNow(host, name)).cells, inputs);
 
+export interface PlanInFile {
+  readonly name: string;
+  readonly batch: unknown;
+  readonly unread: readonly string[];
+}
+
+/** The plans that a workbook file holds, saved by whichever program. */
+export async function plansInFile(file: Uint8Array): Promise<PlanInFile[]> {
+  const sheets = await readNamedSheets(file, PLAN_MARK);
+  return sheets.map(({ name, cells }) => ({
+    name,
+    batch: batchOnSheet(cells),
+    unread: unreadInputs(cells),
+  }));
+}
+
 /** Puts in what was shown, unless the sheet has changed since. */
 export async function updatePlan(
   host: Host,
@@ -77,14 +97,16 @@ export async function updatePlan(
 }
 
 /** Writes a season of all plans in the workbook; answers in words. */
-export async function writeSeason(host: Host): Promise<string> {
+export async function writeSeason(host: Host, formulas: Formulas = "add-in"): Promise<string> {
   const found = await plansIn(host);
   if (found.length === 0) throw new Error("There is no plan in the workbook yet: write one first.");
   const linked = found.map(linkedFrom);
   const problems = linked.flatMap((each) => ("problems" in each ? [problemsOf(each)] : []));
   if (problems.length > 0) throw new Error(`Mend these plans first. ${problems.join(" ")}`);
   const plans = linked.flatMap((each) => ("problems" in each ? [] : [each]));
-  const sheet = seasonSheet(plans, await host.sheetNames());
+  const [notes] = await host.sheetsNaming(NOTES_MARK);
+  const known = notes && { sheet: notes.name, places: notes.cells };
+  const sheet = seasonOf(plans, await host.sheetNames(), known, formulas);
   await host.write({ sheets: [sheet] });
   const count = plans.length === 1 ? "1 plan" : `${plans.length} plans`;
   return `Written to ${host.name}: sheet “${sheet.name}”, from ${count}. It follows them from now on.`;

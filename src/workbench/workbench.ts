@@ -13,6 +13,7 @@ import { engineFunctions, type CustomFunction, type FunctionMetadata } from "../
 import { CallBook } from "../hosts/grid/calls";
 import { gridHost, type GridHost } from "../hosts/grid/grid-host";
 import { writeWorkbookFile } from "../hosts/xlsx/write";
+import { frozen } from "../workbook/frozen";
 import { showCharts } from "./charts";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
@@ -22,6 +23,7 @@ import "./workbench.css";
 const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 const message = document.getElementById("message")!;
+const valuesOnly = document.getElementById("values") as HTMLInputElement;
 const save = document.getElementById("save") as HTMLButtonElement;
 
 async function startGrid(): Promise<GridHost> {
@@ -66,7 +68,8 @@ async function startGrid(): Promise<GridHost> {
 }
 
 async function saveFile(host: GridHost): Promise<void> {
-  const bytes = await writeWorkbookFile(host.read());
+  const { sheets } = host.read();
+  const bytes = await writeWorkbookFile({ sheets: valuesOnly.checked ? frozen(sheets) : sheets });
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type: XLSX_TYPE }));
   link.download = "mousse-season.xlsx";

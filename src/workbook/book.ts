@@ -86,6 +86,18 @@ export function seasonBook(batches: readonly Batch[], formulas: Formulas = "add-
   return [...(formulas === "values" ? frozen([season]) : [season]), ...sheets];
 }
 
+/** A season of plans that are in a workbook already. */
+export function seasonOf(
+  plans: readonly LinkedPlan[],
+  taken: readonly string[],
+  known: KnownNotes | undefined,
+  formulas: Formulas,
+): SheetData {
+  if (formulas === "portable" && !known)
+    throw new Error("The Notes sheet, which its formulas read, is gone.");
+  return seasonSheet(plans, taken, known && renderingOf(formulas, known).rendering);
+}
+
 const notesAt = ({ name, names }: SheetData): KnownNotes => ({
   sheet: name,
   places: new Map(names.map((each) => [each.name, each])),

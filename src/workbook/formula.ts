@@ -103,14 +103,22 @@ const PRECEDENCE: Readonly<Record<Operator, number>> = {
   "^": 4,
 };
 
+/** Decimal places that every number of ours needs when it is written out. */
+const DECIMALS = 20;
+
+function literalText(value: number | string | boolean): string {
+  if (typeof value === "string") return `"${value.replaceAll('"', '""')}"`;
+  const text = String(value).toUpperCase();
+  // -1E-12 is not one number to every program
+  return typeof value === "number" && text.includes("E-") ? value.toFixed(DECIMALS).replace(/0+$/, "") : text;
+}
+
 /** The formula as typed, our functions as =MOUSSE.…, without the leading "=". */
 export function formulaText(expression: Expression, locate: Locate): string {
   const write = (node: Expression): string => {
     switch (node.kind) {
       case "literal":
-        return typeof node.value === "string"
-          ? `"${node.value.replaceAll('"', '""')}"`
-          : String(node.value).toUpperCase();
+        return literalText(node.value);
       case "cell":
         return locate(node.name);
       case "range":

@@ -217,5 +217,46 @@ browserDescribe("errands", () => {
     expect(read(cost.sheet, cost.address)?.f).toContain("SUM(");
   });
 
+  test("a plan for someone without the add-in: formulas for any program, saved, opened again from the file", async () => {
+    await page.locator("select.examples").selectOption("1");
+    await box("batch.name").fill("To send");
+    await page.locator("#formulas").selectOption("portable");
+    await page.locator("button.write:enabled").click();
+    await page.locator("#pane .status", { hasText: "“Plan · To send”" }).waitFor();
+    await page.waitForTimeout(2000);
+    const module = planBatch(sampleInputs(FILES[1]!));
+    expectRelative(await number("Plan · To send", "plan_tirageSugar_kg"), module.tirage.sugarKg, 1e-9);
+    expect(await value("Plan · To send", "plan_worst")).toBe(module.worst);
+
+    const download = page.waitForEvent("download");
+    await page.locator("#save").click();
+    const saved = await (await download).path();
+    const formulas = Object.values(
+      XLSX.read(readFileSync(saved), { cellFormula: true }).Sheets["Plan · To send"]!,
+    ).flatMap((cell) => (cell as XLSX.CellObject).f ?? []);
+    expect(formulas.length).toBeGreaterThan(300);
+    expect(formulas.filter((formula) => /mousse/i.test(formula))).toEqual([]);
+
+    await page.locator("#batch-file").setInputFiles({
+      name: "from-the-bookkeeper.xlsx",
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: readFileSync(saved),
+    });
+    await page.locator("#pane .status", { hasText: "holds 4 plans" }).waitFor();
+    await page.locator("#pane .status").getByRole("button", { name: "Plan · To send" }).click();
+    expect(await box("batch.name").inputValue()).toBe("To send");
+  });
+
+  test("values only: the saved file has no formulas, and each stands as a note", async () => {
+    await page.locator("#values").check();
+    const download = page.waitForEvent("download");
+    await page.locator("#save").click();
+    const book = XLSX.read(readFileSync(await (await download).path()), { cellFormula: true });
+    const cells = Object.values(book.Sheets[BRUT]!) as XLSX.CellObject[];
+    expect(cells.filter(({ f }) => f !== undefined)).toEqual([]);
+    const notes = cells.flatMap(({ c }) => (c ?? []).map(({ t }) => String(t)));
+    expect(notes.some((note) => note.includes("=MOUSSE.TIRAGE.PRESSURE("))).toBe(true);
+  });
+
   test("nothing went wrong in the page meanwhile", () => expect(errors).toEqual([]));
 });

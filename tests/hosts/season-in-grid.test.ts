@@ -170,3 +170,12 @@ describe("what is changed after the season was written", () => {
     expect(sheet.getRange(row, 0).getRawValue()).toBe("");
   });
 });
+
+test("the portable season is the module's too in this engine", async () => {
+  const batches = sampleFiles.map((file) => batch(sampleInputs(file)));
+  const portable = seasonBook(batches, "portable");
+  const done = grid.settled();
+  await host.write({ sheets: portable.map(withoutResults) });
+  await done;
+  expect(seasonBook(batches).flatMap((sheet) => differences(sheet, rawValues(grid, sheet.name)))).toEqual([]);
+});

@@ -78,7 +78,7 @@ const alcohol: Form = ([base, dose, wineSugar], steps) => {
   const share = divided(besideSugar(dose!, steps), besideSugar(sucroseOf(wineSugar!, steps), steps));
   return unless(
     // the wine's own sugar taken there and back may lose the tail of a float
-    below(lacking, -1e-12),
+    below(plus(lacking, 1e-12), 0),
     plus(times(base!, share), divided(times(dose!, steps.constant("inv")), steps.constant("vol"))),
   );
 };
