@@ -16,3 +16,6 @@ export function element<Tag extends keyof HTMLElementTagNameMap>(
   made.append(...children);
   return made;
 }
+
+export const button = (label: string, attributes: Attributes = {}) =>
+  element("button", { type: "button", ...attributes }, label);

@@ -4,10 +4,10 @@
 import { problemSentence } from "../cellar/batch/problem";
 import type { Host } from "../hosts/host";
 import { keepBatchFile, readBatchFile } from "./batch-files";
-import { element } from "./dom";
+import { button, element } from "./dom";
 import { batchForm } from "./form";
 import { mendingSentence, planned, type Planned } from "./planned";
-import { changeList, plansSection } from "./plans";
+import { planChoices, plansSection, updateOffer } from "./plans";
 import { previewOf } from "./preview";
 import { PLAN_MARK } from "../workbook/plan/read";
 import { workingSection } from "./working";
@@ -44,8 +44,6 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   });
   const status = element("div", { class: "status", role: "status" });
   const say = (...said: (Node | string)[]) => status.replaceChildren(...said);
-  const button = (label: string, attributes = {}) =>
-    element("button", { type: "button", ...attributes }, label);
   const write = button("Write the plan", { class: "write", disabled: true });
   const formulas = element(
     "select",
@@ -189,20 +187,17 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
         say(`“${name}” holds all this already; there is nothing to change.`);
         return;
       }
-      const change = button(changes.length === 1 ? "Change 1 input" : `Change ${changes.length} inputs`);
-      const leave = button("Leave it");
-      change.addEventListener("click", () => {
-        void doing("Changing", "Not updated.", async (there) => {
-          say(await (await actions()).updatePlan(there, name, inputs, changes));
-        });
-      });
-      leave.addEventListener("click", () => say("Nothing was changed."));
       say(
-        element("p", {}, `This would change in “${name}”, inputs only:`),
-        changeList(changes),
-        element("div", { class: "actions" }, change, leave),
+        ...updateOffer(
+          name,
+          changes,
+          () =>
+            void doing("Changing", "Not updated.", async (there) => {
+              say(await (await actions()).updatePlan(there, name, inputs, changes));
+            }),
+          () => say("Nothing was changed."),
+        ),
       );
-      change.focus();
     });
 
   /** What was found out of the old batch is not the new one's. */
@@ -230,27 +225,16 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   /** The plans of a workbook, whichever program saved it: one goes into the form, of several one is chosen. */
   async function openWorkbook(file: File): Promise<void> {
     try {
-      const found = await (await actions()).plansInFile(new Uint8Array(await file.arrayBuffer()));
+      const { plansInFile } = await actions();
+      const found = await plansInFile(new Uint8Array(await file.arrayBuffer()));
       const take = ({ name, batch, unread }: (typeof found)[number]) =>
         replaceForm(
           `Read from “${name}” of ${file.name}.${lacking(unread)} Write it as a plan of this workbook. `,
           batch,
         );
       const [only, ...more] = found;
-      if (!only)
-        say(`${file.name} holds no plan: none of its sheets has a plan's names. The form is as it was.`);
-      else if (more.length === 0) take(only);
-      else {
-        const choices = found.map((plan) => {
-          const choice = button(plan.name);
-          choice.addEventListener("click", () => take(plan));
-          return choice;
-        });
-        say(
-          `${file.name} holds ${found.length} plans. Which one? `,
-          element("div", { class: "actions" }, ...choices),
-        );
-      }
+      if (only && more.length === 0) take(only);
+      else say(...planChoices(file.name, found, take));
     } catch (error) {
       say(`${file.name} was not read: ${error instanceof Error ? error.message : String(error)}`);
     }

@@ -2,7 +2,7 @@
  * The plans that are in the workbook: to be read into the form, brought up to date, or gathered in a season.
  */
 import type { InputChange } from "../workbook/plan/read";
-import { element } from "./dom";
+import { button, element } from "./dom";
 
 export interface PlansSection {
   readonly element: HTMLElement;
@@ -54,7 +54,7 @@ export function plansSection(): PlansSection {
 }
 
 /** What an update would change, line by line. */
-export function changeList(changes: readonly InputChange[]): HTMLElement {
+function changeList(changes: readonly InputChange[]): HTMLElement {
   return element(
     "ul",
     { class: "changes" },
@@ -62,4 +62,42 @@ export function changeList(changes: readonly InputChange[]): HTMLElement {
       element("li", {}, calculated ? `${said} (a formula stands there and would go)` : said),
     ),
   );
+}
+
+/** What an update would change, with the button that changes it and the one that does not. */
+export function updateOffer(
+  name: string,
+  changes: readonly InputChange[],
+  change: () => void,
+  leave: () => void,
+): HTMLElement[] {
+  const yes = button(changes.length === 1 ? "Change 1 input" : `Change ${changes.length} inputs`);
+  const no = button("Leave it");
+  yes.addEventListener("click", change);
+  no.addEventListener("click", leave);
+  return [
+    element("p", {}, `This would change in “${name}”, inputs only:`),
+    changeList(changes),
+    element("div", { class: "actions" }, yes, no),
+  ];
+}
+
+/** Which plan of a file to take, or that it has none. */
+export function planChoices<Plan extends { readonly name: string }>(
+  fileName: string,
+  plans: readonly Plan[],
+  take: (plan: Plan) => void,
+): (Node | string)[] {
+  if (plans.length === 0) {
+    return [`${fileName} holds no plan: none of its sheets has a plan's names. The form is as it was.`];
+  }
+  const choices = plans.map((plan) => {
+    const choice = button(plan.name);
+    choice.addEventListener("click", () => take(plan));
+    return choice;
+  });
+  return [
+    `${fileName} holds ${plans.length} plans. Which one? `,
+    element("div", { class: "actions" }, ...choices),
+  ];
 }

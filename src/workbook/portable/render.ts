@@ -7,13 +7,21 @@ import { builtin, type Expression } from "../formula";
 import type { CellSpec, Rendering, Row } from "../layout";
 import type { Place } from "../linked-plan";
 import { gap, text } from "../plan/rows";
+import { ageingForms, tableForms } from "./ageing";
 import { amountForms } from "./amounts";
 import { constants } from "./constants";
 import type { ConstantKey, Form, Steps } from "./form";
 import { pressureForms } from "./pressure";
-import { tableForms, wordForms } from "./words";
+import { readingForms } from "./readings";
+import { sweetnessForms } from "./sweetness";
 
-export const forms: Readonly<Record<string, Form>> = { ...amountForms, ...pressureForms, ...wordForms };
+export const forms: Readonly<Record<string, Form>> = {
+  ...amountForms,
+  ...pressureForms,
+  ...readingForms,
+  ...sweetnessForms,
+  ...ageingForms,
+};
 
 export const WORKINGS_HEADING = "Workings, for programs without the add-in";
 const stepName = (count: number) => `working_${count}`;

@@ -3,38 +3,21 @@
  */
 import {
   SEVERAL_PACKS,
-  batchNeed,
   orderLines,
   orderOf,
-  phaseOf,
   type BatchNeed,
   type OrderLine,
 } from "../../cellar/season/orders";
 import { seasonTotals } from "../../cellar/season/season";
-import { OTHER_KEYS } from "../../cellar/batch/materials";
-import {
-  builtin,
-  cell,
-  divided,
-  equals,
-  iff,
-  isBlank,
-  isNumber,
-  minus,
-  mousse,
-  operation,
-  plus,
-  times,
-  type Expression,
-} from "../formula";
+import { builtin, cell, equals, iff, isNumber, minus, mousse, operation, times } from "../formula";
 import type { LinkedPlan } from "../linked-plan";
-import type { CellSpec, Row } from "../layout";
+import type { Row } from "../layout";
 import { FORMATS, columnHeads, resultCell, text } from "../plan/rows";
 import { unlessSeveral } from "./batch-table";
-import { batchCell, columnOf, seasonName } from "./names";
+import { columnOf, seasonName } from "./names";
 
-type Kind = keyof BatchNeed;
-const keyOf = ({ material, sizeMl }: OrderLine, kind: Kind) =>
+export type Kind = keyof BatchNeed;
+export const keyOf = ({ material, sizeMl }: OrderLine, kind: Kind) =>
   [material, ...(sizeMl === null ? [] : [sizeMl]), kind].join("_");
 const FORMAT_OF: Readonly<Record<Kind, string>> = {
   needed: FORMATS.two,
@@ -43,10 +26,10 @@ const FORMAT_OF: Readonly<Record<Kind, string>> = {
   cost: FORMATS.two,
   day: FORMATS.date,
 };
-const formatOf = ({ unit }: OrderLine, kind: Kind) =>
+export const formatOf = ({ unit }: OrderLine, kind: Kind) =>
   kind === "needed" && unit === "pieces" ? FORMATS.whole : FORMAT_OF[kind];
 
-const linesOf = (plans: readonly LinkedPlan[]) =>
+export const linesOf = (plans: readonly LinkedPlan[]) =>
   orderLines(plans.map(({ inputs }) => inputs.batch.bottle_mL));
 
 export function orderRows(plans: readonly LinkedPlan[]): Row[] {
@@ -164,103 +147,4 @@ function orderRow(line: OrderLine, plans: readonly LinkedPlan[]): Row {
       }),
     ],
   };
-}
-
-const KINDS: readonly (readonly [kind: Kind, title: string])[] = [
-  ["needed", "Needed, spare included"],
-  ["pack", "Pack size, where something is needed"],
-  ["packs", "Packs if the batch orders alone"],
-  ["cost", "Cost of those packs"],
-  ["day", "Needed on"],
-];
-
-/** The needs of each batch, one block for each kind of figure. */
-export function needRows(plans: readonly LinkedPlan[]): Row[] {
-  const lines = linesOf(plans);
-  return KINDS.flatMap(([kind, title]): Row[] => [
-    { cells: [] },
-    { ...columnHeads(title, ...lines.map(({ label }) => `>${label}`)), lines: 3 },
-    ...plans.map((linked, index) => ({
-      cells: [
-        resultCell({
-          value: linked.inputs.batch.name,
-          formula: cell(batchCell(index + 1, "name")),
-          style: "label",
-        }),
-        ...lines.map((line) => needCell(line, kind, linked, index + 1)),
-      ],
-    })),
-  ]);
-}
-
-/** What each batch calls its other materials. */
-export const otherRows = (plans: readonly LinkedPlan[]): Row[] => [
-  { cells: [] },
-  columnHeads(
-    "Other materials of each batch",
-    "Other 1",
-    ">Needed",
-    ">Packs",
-    "~Other 2",
-    ">Needed",
-    ">Packs",
-  ),
-  ...plans.map((linked, index) => {
-    const { materials } = linked.inputs;
-    const { lines } = linked.plan.costs;
-    const at = (name: string) => cell(`${index + 1}:${name}`);
-    return {
-      cells: [
-        resultCell({
-          value: linked.inputs.batch.name,
-          formula: cell(batchCell(index + 1, "name")),
-          style: "label",
-        }),
-        ...OTHER_KEYS.flatMap((key) => [
-          resultCell({
-            value: materials[key].name,
-            formula: iff(isBlank(at(`materials_${key}_name`)), "", at(`materials_${key}_name`)),
-            style: key === OTHER_KEYS[0] ? "label" : "verdict",
-          }),
-          resultCell({
-            value: materials[key].need,
-            formula: at(`materials_${key}_need`),
-            format: FORMATS.whole,
-          }),
-          resultCell({ value: lines[key].packs, formula: at(`plan_${key}_packs`), format: FORMATS.whole }),
-        ]),
-      ],
-    };
-  }),
-];
-
-function needCell(line: OrderLine, kind: Kind, linked: LinkedPlan, number: number): CellSpec {
-  const at = (name: string) => cell(`${number}:${name}`);
-  const isOther = (OTHER_KEYS as readonly string[]).includes(line.material);
-  const need = at(isOther ? `materials_${line.material}_need` : `plan_${line.material}_need`);
-  const figures: Readonly<Record<Kind, Expression>> = {
-    needed: times(need, plus(1, divided(at(`materials_${line.material}_spare_pct`), 100))),
-    pack: iff(operation(need, ">", 0), at(`materials_${line.material}_pack`), ""),
-    packs: at(`plan_${line.material}_packs`),
-    cost: at(`plan_${line.material}_cost`),
-    day: iff(
-      operation(need, ">", 0),
-      cell(batchCell(number, phaseOf(line.material) === "tirage" ? "tirage" : "disgorging")),
-      "",
-    ),
-  };
-  const ofSize = (figure: Expression) =>
-    line.sizeMl === null
-      ? figure
-      : iff(
-          equals(cell(batchCell(number, "bottle_mL")), line.sizeMl),
-          figure,
-          kind === "pack" || kind === "day" ? "" : 0,
-        );
-  return resultCell({
-    key: batchCell(number, keyOf(line, kind)),
-    value: batchNeed(line, linked)[kind],
-    format: formatOf(line, kind),
-    formula: ofSize(figures[kind]),
-  });
 }

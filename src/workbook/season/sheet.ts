@@ -13,7 +13,8 @@ import { calendarRows } from "./calendar";
 import { costsTable } from "./costs-table";
 import { moneyTable } from "./money-table";
 import { batchCell } from "./names";
-import { needRows, orderRows, otherRows } from "./orders";
+import { needRows, otherRows } from "./needs-table";
+import { orderRows } from "./orders";
 
 const FIRST_WIDTH = 30;
 const WIDTH = 13;

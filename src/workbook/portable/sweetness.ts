@@ -1,8 +1,6 @@
 /**
- * Words and dates by rule: sweetness terms, ageing minima, the turns of riddling. Bounds, words and months are cells of
- * the Notes sheet.
+ * Which sweetness terms a sugar content permits. Bounds and words are cells of the Notes sheet.
  */
-import { FLATTEST_DEGREES, STEEPEST_DEGREES } from "../../cellar/riddling";
 import { ruleSetsOf } from "../../cellar/rules/source";
 import {
   LANGUAGES,
@@ -13,21 +11,17 @@ import {
 import {
   builtin,
   choose,
-  divided,
   equals,
   iff,
   minus,
-  monthsAfter,
   noAnswer,
-  number,
   operation,
   plus,
   times,
   type Expression,
 } from "../formula";
-import { boundName, designationName, monthsName, wordName, wordsOf } from "../notes/names";
-import { designations } from "../../cellar/rules/designations";
-import type { Form, Steps, TableForm } from "./form";
+import { boundName, wordName, wordsOf } from "../notes/names";
+import type { Form, Steps } from "./form";
 
 const ruleSets = ruleSetsOf(sweetnessRules);
 const bandsOf = (ruleSet: SweetnessRuleSet) => sweetnessRules[ruleSet].bands;
@@ -197,50 +191,9 @@ const margin: Form = ([term, sugar, rules], steps) =>
     return edges.length === 1 ? edges[0]! : builtin("MIN", ...edges);
   });
 
-const months = (designation: Expression, kind: "lees" | "total", { notesRange }: Steps) =>
-  builtin(
-    "INDEX",
-    notesRange(monthsName(1, kind), monthsName(designations.length, kind)),
-    builtin("MATCH", designation, notesRange(designationName(1), designationName(designations.length)), 0),
-  );
-
-const minimum: Form = ([designation, kind], steps) => {
-  const isTotal = kind?.kind === "literal" && kind.value === "total";
-  return months(designation!, isTotal ? "total" : "lees", steps);
-};
-
-const earliest: Form = ([date, designation], steps) =>
-  monthsAfter(
-    date!,
-    steps.step("Months on the lees by the designation", "months", months(designation!, "lees", steps)),
-  );
-
-export const wordForms: Readonly<Record<string, Form>> = {
+export const sweetnessForms: Readonly<Record<string, Form>> = {
   "SWEETNESS.TERM": (args, steps) => (terms(args, steps) as readonly Expression[])[0]!,
   "SWEETNESS.TERMS": terms,
   "SWEETNESS.CHECK": check,
   "SWEETNESS.MARGIN": margin,
-  "AGEING.MINIMUM": minimum,
-  "AGEING.EARLIEST": earliest,
 };
-
-/** Date, number, eighths, place of the mark, angle: as the calculation module turns. */
-const schedule: TableForm = ([start, days, perDay], row, column) => {
-  switch (column) {
-    case 1:
-      return plus(start!, builtin("INT", divided(minus(row, 1), perDay!)));
-    case 2:
-      return row;
-    case 3:
-      return iff(equals(row, 1), 1, iff(equals(builtin("MOD", row, 2), 1), 2, number(-2)));
-    case 5:
-      return plus(
-        FLATTEST_DEGREES,
-        divided(times(STEEPEST_DEGREES - FLATTEST_DEGREES, minus(row, 1)), minus(times(days!, perDay!), 1)),
-      );
-    default:
-      throw new Error(`no portable form of column ${column} of the schedule`);
-  }
-};
-
-export const tableForms: Readonly<Record<string, TableForm>> = { "RIDDLING.SCHEDULE": schedule };
