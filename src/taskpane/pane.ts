@@ -3,6 +3,7 @@
  */
 import { problemSentence } from "../cellar/batch/problem";
 import type { Host } from "../hosts/host";
+import type { Formulas } from "../workbook/book";
 import { keepBatchFile, readBatchFile } from "./batch-files";
 import { button, element } from "./dom";
 import { batchForm } from "./form";
@@ -50,8 +51,9 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     { id: "formulas" },
     element("option", { value: "add-in" }, "with Mousse"),
     element("option", { value: "portable" }, "for any program"),
+    element("option", { value: "values" }, "none, values only"),
   );
-  const chosenFormulas = () => (formulas.value === "portable" ? "portable" : "add-in");
+  const chosenFormulas = () => formulas.value as Formulas;
   const updateSheet = button("Update the sheet", { hidden: true });
   const copy = button("Copy as a new batch", { hidden: true });
   const form = batchForm(() => {

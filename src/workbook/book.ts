@@ -95,7 +95,8 @@ export function seasonOf(
 ): SheetData {
   if (formulas === "portable" && !known)
     throw new Error("The Notes sheet, which its formulas read, is gone.");
-  return seasonSheet(plans, taken, known && renderingOf(formulas, known).rendering);
+  const sheet = seasonSheet(plans, taken, known && renderingOf(formulas, known).rendering);
+  return formulas === "values" ? frozen([sheet])[0]! : sheet;
 }
 
 const notesAt = ({ name, names }: SheetData): KnownNotes => ({

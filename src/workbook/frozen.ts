@@ -3,9 +3,17 @@
  */
 import type { PlacedCell, SheetData } from "./data";
 
+const SAYING_SO =
+  "Values only, as they stood: nothing here is calculated any more. Formulas stand as notes on the cells.";
+
 export const frozen = (sheets: readonly SheetData[]): SheetData[] =>
-  sheets.map((sheet) => ({ ...sheet, cells: sheet.cells.map(frozenCell) }));
+  sheets.map((sheet) => {
+    const calculates = sheet.cells.some(({ formula }) => formula !== undefined);
+    return calculates ? { ...sheet, cells: sheet.cells.map(frozenCell) } : sheet;
+  });
 
 function frozenCell({ formula, ...cell }: PlacedCell): PlacedCell {
+  // the line below the title says that the sheet follows its inputs
+  if (cell.style === "subtitle") return { ...cell, value: SAYING_SO };
   return formula === undefined ? cell : { ...cell, note: `=${formula}` };
 }

@@ -101,14 +101,16 @@ function cellFromGrid(
   formula: string | undefined,
 ): PlacedCell {
   const isFormula = formula !== undefined && formula !== "";
+  const mark = cell.custom as CellMark | undefined;
   return {
     row,
     column,
     // a cell of the user's own is plain
-    style: (cell.custom as CellMark | undefined)?.look ?? "label",
+    style: mark?.look ?? "label",
     value: valueFromGrid(cell, isFormula),
     ...(isFormula && { formula }),
     ...(format !== undefined && { format }),
+    ...(mark?.note !== undefined && { note: mark.note }),
   };
 }
 

@@ -33,6 +33,7 @@ const SPARE_COLUMNS = 6;
 /** What the grid keeps for us beside a cell and a sheet, to read it back. */
 export interface CellMark {
   readonly look: CellStyle;
+  readonly note?: string;
 }
 export interface SheetMark {
   readonly pagesTall: number;
@@ -65,13 +66,13 @@ function styleOf(style: CellStyle, format: string | undefined): IStyleData {
   };
 }
 
-function cellOf({ value, formula, style, format }: PlacedCell): ICellData {
+function cellOf({ value, formula, style, format, note }: PlacedCell): ICellData {
   return {
     ...(value !== null && { v: value }),
     ...(typeof value === "string" && { t: STRING_CELL }),
     ...(formula !== undefined && { f: `=${formula}` }),
     s: styleOf(style, format),
-    custom: { look: style } satisfies CellMark,
+    custom: { look: style, ...(note !== undefined && { note }) } satisfies CellMark,
   };
 }
 

@@ -7,6 +7,10 @@ import type { Row } from "../layout";
 import { worstOf } from "./checks";
 import { FORMATS, currencyUnit, input, resultRow, text, type Section, type Unit, gap } from "./rows";
 
+const INPUTS = "Boxed, lightly filled cells are inputs; everything else is calculated from them.";
+export const LIVE_WITH_ADDIN = `${INPUTS} Change an input and the rest follows, where the Mousse add-in is.`;
+export const LIVE_ANYWHERE = `${INPUTS} Change an input and the rest follows, in any spreadsheet program.`;
+
 const TITLE = "Batch plan: ";
 
 export const glanceSection: Section = (batch) => {
@@ -31,12 +35,7 @@ export const glanceSection: Section = (batch) => {
       ],
     },
     {
-      cells: [
-        text(
-          "Boxed, lightly filled cells are inputs; everything else is calculated from them. Change an input and the rest follows, where the Mousse add-in is.",
-          "subtitle",
-        ),
-      ],
+      cells: [text(LIVE_WITH_ADDIN, "subtitle")],
     },
     gap,
     resultRow({

@@ -6,6 +6,7 @@ import { quotedSheet, cellAddress } from "../data";
 import { builtin, type Expression } from "../formula";
 import type { CellSpec, Rendering, Row } from "../layout";
 import type { Place } from "../linked-plan";
+import { LIVE_ANYWHERE, LIVE_WITH_ADDIN } from "../plan/glance";
 import { gap, text } from "../plan/rows";
 import { ageingForms, tableForms } from "./ageing";
 import { amountForms } from "./amounts";
@@ -41,9 +42,10 @@ function portableRows(rows: readonly Row[]): Row[] {
   const workings = new Workings();
   const rewritten = rows.map((row) => ({
     ...row,
-    cells: row.cells.map((spec) =>
-      spec?.formula ? { ...spec, formula: workings.portable(spec.formula) } : spec,
-    ),
+    cells: row.cells.map((spec) => {
+      if (spec?.value === LIVE_WITH_ADDIN) return { ...spec, value: LIVE_ANYWHERE };
+      return spec?.formula ? { ...spec, formula: workings.portable(spec.formula) } : spec;
+    }),
   }));
   return [...rewritten, ...workings.rows()];
 }
