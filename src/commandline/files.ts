@@ -36,6 +36,8 @@ function readJson(file: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
+    if (text.startsWith("PK"))
+      fail(`${file} is a workbook, not a batch file; a workbook is opened in the page.`);
     const message = error instanceof Error ? error.message : String(error);
     fail(`${file} is not JSON: ${message}${lineOf(text, message)}`);
   }

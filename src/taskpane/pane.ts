@@ -107,7 +107,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
         element(
           "span",
           { class: "note" },
-          "with Mousse: short; for any program: worked out in rows at the end",
+          "with Mousse: live where the add-in is; for any program: live everywhere",
         ),
       ),
       status,
@@ -204,14 +204,15 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
 
   /** What was found out of the old batch is not the new one's. */
   function copyBatch(): void {
-    const given = form.given("hidden too") as Example & Record<string, unknown>;
+    const given = form.given("hidden too") as Example & Record<string, object>;
     replaceForm(
-      "A new batch from the same inputs, without lot, readings and actual figures; its dates are still the old ones. ",
+      "A new batch from the same inputs, without lot, readings, filled volume and actual figures; its dates and packs are still the old ones. ",
       {
         ...given,
         batch: { ...given.batch, name: `${given.batch.name}${COPY}`, lot: "" },
         readings: {},
         actual: {},
+        disgorging: { ...given.disgorging, filled_mL: null },
       },
     );
   }
@@ -249,7 +250,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     const before = { form: form.given("hidden too"), readFrom };
     form.fill(batch);
     readFrom = from;
-    const back = button("Bring it back");
+    const back = button("Bring the form back");
     back.addEventListener("click", () => {
       form.fill(before.form);
       readFrom = before.readFrom;

@@ -19,7 +19,7 @@ export function plansSection(): PlansSection {
   const none = element("p", { id: "plans-none", class: "note" }, "None yet.");
   const read = element("button", { type: "button" }, "Read into the form");
   const season = element("button", { type: "button" }, "Write the season");
-  const again = element("button", { type: "button" }, "Look again");
+  const again = element("button", { type: "button" }, "Refresh the list");
   const body = element(
     "div",
     { class: "field" },

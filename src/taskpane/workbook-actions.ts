@@ -72,7 +72,9 @@ export interface PlanInFile {
 
 /** The plans that a workbook file holds, saved by whichever program. */
 export async function plansInFile(file: Uint8Array): Promise<PlanInFile[]> {
-  const sheets = await readNamedSheets(file, PLAN_MARK);
+  const sheets = await readNamedSheets(file, PLAN_MARK).catch((reason: unknown) => {
+    throw new Error("it is not an .xlsx workbook that can be read", { cause: reason });
+  });
   return sheets.map(({ name, cells }) => ({
     name,
     batch: batchOnSheet(cells),

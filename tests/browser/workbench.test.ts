@@ -227,7 +227,7 @@ browserDescribe("the workbench", () => {
     expect(kept.batch.name).toBe("Odd");
     await page.getByRole("button", { name: "Empty" }).click();
     expect(await box("batch.name").inputValue()).toBe("");
-    await page.getByRole("button", { name: "Bring it back" }).click();
+    await page.getByRole("button", { name: "Bring the form back" }).click();
     expect(await box("batch.name").inputValue()).toBe("Odd");
     expect(await box("batch.designation").inputValue()).toBe("Hilltop");
   });

@@ -95,7 +95,7 @@ describe("bringing a plan up to date", () => {
     const { changes } = await compareWith(host, PLAN, wanted());
     expect(changes.map(({ said }) => said)).toEqual([
       "Batch: Tirage date: 2026-04-14 → 2026-05-02",
-      "Base wine: Base wine: 60 → 55 hL",
+      "Base wine: 60 → 55 hL",
       "Base wine: Total SO2: 62 → blank mg/L",
       "Pressure readings: r1, Day of the reading: blank → 2026-06-01",
       "Pressure readings: r1, Excess pressure read: blank → 2.5 bar",

@@ -41,13 +41,13 @@ export const INPUT_CHECKS = [
 ] as const;
 
 export const CHECK_KEYS = [
-  ...INPUT_CHECKS,
   "dryness",
   "baseAlcohol",
   "totalSo2",
   "tirageRise",
   "alcoholAfter",
   "yeast",
+  "filled",
   "modelRange",
   "hottest",
   "pressureClass",
@@ -65,6 +65,7 @@ export const CHECK_KEYS = [
   "bottleSize",
   "forSale",
   "prices",
+  ...INPUT_CHECKS,
 ] as const;
 export type InputCheck = (typeof INPUT_CHECKS)[number];
 export type CheckKey = (typeof CHECK_KEYS)[number];
@@ -116,6 +117,7 @@ export function checkBatch(
     tirageRise: atMost(tirage.alcoholRiseVol, law.tirageRiseVol?.value, "stop"),
     alcoholAfter: atMost(tirage.alcoholAfterVol, practice.alcoholAfterVol.value, "look again"),
     yeast: yeastCheck(inputs.tirage),
+    filled: filledCheck(dosage.filledMl / batch.bottle_mL),
     modelRange: modelRangeCheck(inputs.tirage),
     hottest: glassCheck(tirage, inputs.tirage.glassRating_bar),
     pressureClass: classCheck(dosage, batch),
@@ -167,6 +169,14 @@ function readingsCheck(readings: Readonly<Record<ReadingKey, ReadingPlan>>): Che
   const verdict = (state: ReadingState | undefined): Verdict =>
     state === tooHigh ? "stop" : state === stuck || state === check ? "look again" : "fine";
   return { value: latest ?? NOT_READ, limit: NO_LIMIT, verdict: verdict(latest) };
+}
+
+function filledCheck(share: number): Check {
+  const { filledLowPct, filledHighPct, filledFarPct } = practiceLimits;
+  const pct = share * 100;
+  const isNear = pct >= filledLowPct.value && pct <= filledHighPct.value;
+  const isFar = Math.abs(pct - 100) > filledFarPct.value;
+  return { value: pct, limit: filledHighPct.value, verdict: isNear ? "fine" : isFar ? "stop" : "look again" };
 }
 
 function modelRangeCheck({ cellar_C, hottest_C }: BatchInputs["tirage"]): Check {

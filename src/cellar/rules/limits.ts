@@ -73,6 +73,10 @@ export const practiceLimits = {
   modelLowC: limit(0, "°C", source("published solubility table, 0 to 25 °C", "memory")),
   modelHighC: limit(30, "°C", source("published solubility table, 0 to 25 °C", "memory")),
   modelEndC: limit(40, "°C", source("published solubility table, 0 to 25 °C", "memory")),
+  /** What is filled at tirage, of the bottle size: beyond is worth a look, far beyond is another bottle. */
+  filledLowPct: limit(95, "%", commonPractice),
+  filledHighPct: limit(103, "%", commonPractice),
+  filledFarPct: limit(20, "%", commonPractice),
   neckBathC: limit(-20, "°C", source("producers' baths run at −20 to −27 °C", "read")),
   sweetnessMarginGL: limit(1, "g/L", commonPractice),
 } as const;

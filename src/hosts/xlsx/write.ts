@@ -8,7 +8,6 @@ import {
   type SheetData,
   type WorkbookData,
   areaAddress,
-  type Area,
 } from "../../workbook/data";
 import { FONT, FONT_SIZE, MARGIN_INCHES } from "../../workbook/styles";
 import { fileCells } from "./cells";
@@ -33,9 +32,6 @@ const MARGINS = {
   header: MARGIN_INCHES / 2,
   footer: MARGIN_INCHES / 2,
 };
-
-/** "$A$1:$P$60": the library puts the sheet's name before it. */
-const rangeOf = (area: Area) => areaAddress(area, "").replace(/^'.*'!/, "");
 
 function fileSheet(sheet: SheetData): WriteSheet {
   const rows = Math.max(0, ...[...sheet.rowHeights.keys()].map((row) => row + 1));
@@ -65,18 +61,28 @@ function fileSheet(sheet: SheetData): WriteSheet {
       fitToWidth: 1,
       fitToHeight: sheet.pagesTall,
       margins: MARGINS,
-      ...(sheet.printArea && { printArea: rangeOf(sheet.printArea) }),
     },
     view: { showGridLines: sheet.gridlines },
   };
 }
 
-const fileNames = (sheet: SheetData) =>
-  sheet.names.map(({ name, row, column }) => ({
+const fileNames = (sheet: SheetData) => [
+  ...sheet.names.map(({ name, row, column }) => ({
     name,
     range: storedText(`${quotedSheet(sheet.name)}!$${columnLetters(column)}$${row + 1}`),
     scope: storedText(sheet.name),
-  }));
+  })),
+  // the library's own option writes the sheet's name without its quotes
+  ...(sheet.printArea
+    ? [
+        {
+          name: "_xlnm.Print_Area",
+          range: storedText(areaAddress(sheet.printArea, sheet.name)),
+          scope: storedText(sheet.name),
+        },
+      ]
+    : []),
+];
 
 /**
  * The library asks for a full calculation when the file is opened. Without the add-in, or before it has

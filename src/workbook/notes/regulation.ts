@@ -27,6 +27,9 @@ const WORDS: Readonly<Record<string, string>> = {
   modelLowC: "The model compared with a table from",
   modelHighC: "The model taken as good up to",
   modelEndC: "The model's end",
+  filledLowPct: "Filled at tirage, of the bottle size, from",
+  filledHighPct: "Filled at tirage, of the bottle size, to",
+  filledFarPct: "… and never off by more than",
   neckBathC: "Neck bath, at most as warm as",
   sweetnessMarginGL: "Sugar off a term's bound by at least",
 };

@@ -106,7 +106,7 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceText(practiceLimits.sweetnessMarginGL.source),
   },
   labelAlcohol: {
-    what: "Label's alcohol, in steps allowed, is off by at most",
+    what: "Label's alcohol in its steps, off by at most",
     unit: "% vol",
     format: FORMATS.two,
     value: builtin("ABS", minus(label, cell("plan_finishedAlcohol_vol"))),
@@ -145,7 +145,7 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "this plan: filled, less broken, less held back",
   },
   prices: {
-    what: "Needed, without a price or hours, at most",
+    what: "Without a price or hours, at most",
     unit: "items",
     format: FORMATS.whole,
     value: cell("plan_unpriced"),

@@ -10,7 +10,7 @@ import { FORMATS } from "./rows";
 const SUFFIX = "Inputs";
 
 const checkOf = (section: keyof typeof fields): CheckRow => ({
-  what: `Inputs to mend under ${sectionTitles[section]}, at most`,
+  what: `Inputs to mend: ${sectionTitles[section]}`,
   unit: "cells",
   format: FORMATS.whole,
   value: sectionFaults(section),

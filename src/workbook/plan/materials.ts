@@ -114,7 +114,7 @@ export const materialsSection: Section = (batch) => {
     ),
     {
       cells: [
-        text("Needed, without a price; or riddling without hours", "label"),
+        text("Without a price (riddling: without hours)", "label"),
         resultCell({
           name: "plan_unpriced",
           value: plan.costs.unpriced,

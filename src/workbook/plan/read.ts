@@ -81,8 +81,11 @@ export function inputChanges(cells: SheetCells, inputs: BatchInputs): Comparison
   return { changes, missing };
 }
 
-const labelOf = ({ path, field }: PlacedField) =>
-  `${sectionTitles[path[0] as keyof typeof sectionTitles]}: ${path.length > 2 ? `${path[1]}, ` : ""}${field.label}`;
+function labelOf({ path, field }: PlacedField): string {
+  const section = sectionTitles[path[0] as keyof typeof sectionTitles];
+  const inner = path.length > 2 ? `${path[1]}, ` : "";
+  return section === field.label ? section : `${section}: ${inner}${field.label}`;
+}
 
 const unitOf = (field: Field) => ("unit" in field && field.unit !== "" ? ` ${field.unit}` : "");
 

@@ -12,6 +12,7 @@ import {
   builtin,
   cell,
   choose,
+  divided,
   equals,
   iff,
   isNumber,
@@ -21,6 +22,7 @@ import {
   operation,
   plus,
   range,
+  times,
   type Expression,
 } from "../formula";
 import {
@@ -35,7 +37,7 @@ import {
   type CheckRow,
 } from "./check-rules";
 import { stateName } from "./readings";
-import { FORMATS, input } from "./rows";
+import { FORMATS, filledMl, input } from "./rows";
 
 const {
   drySugarGL,
@@ -45,6 +47,9 @@ const {
   modelLowC,
   modelHighC,
   modelEndC,
+  filledLowPct,
+  filledHighPct,
+  filledFarPct,
 } = practiceLimits;
 const bottle = input("batch.bottle_mL");
 const storage = [numberOf(input("tirage.cellar_C")), numberOf(input("tirage.hottest_C"))] as const;
@@ -86,6 +91,7 @@ type Key =
   | "tirageRise"
   | "alcoholAfter"
   | "yeast"
+  | "filled"
   | "modelRange"
   | "hottest"
   | "pressureClass"
@@ -152,6 +158,24 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     ),
     verdict: (value) => iff(equals(value, YEAST_WORDS.given), "fine", "look again"),
     source: "nothing ferments without it",
+  },
+  filled: {
+    what: `Filled at tirage, of the bottle size, ${filledLowPct.value} to`,
+    unit: "%",
+    format: FORMATS.one,
+    value: times(divided(filledMl, bottle), 100),
+    limit: filledHighPct.value,
+    verdict: (value, limit) =>
+      iff(
+        builtin(
+          "AND",
+          isNumber(value),
+          operation(builtin("ABS", minus(value, 100)), "<=", filledFarPct.value),
+        ),
+        iff(operation(value, "<", filledLowPct.value), "look again", atMost("look again")(value, limit)),
+        "stop",
+      ),
+    source: sourceText(filledHighPct.source),
   },
   modelRange: {
     what: `Warmest day is within the model's ${modelLowC.value} °C to`,

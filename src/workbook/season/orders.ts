@@ -68,7 +68,7 @@ function unlistedSizes(plans: readonly LinkedPlan[]): Row {
   const others = sizes.map((size) => operation(columnOf("bottle_mL", plans.length), "<>", size));
   return {
     cells: [
-      text("Batches whose bottle size has no line above", "label"),
+      text("Bottle sizes without a line above", "label"),
       text("batches", "unit"),
       resultCell({
         name: "season_unlistedSizes",

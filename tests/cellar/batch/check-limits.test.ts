@@ -47,3 +47,29 @@ test("exactly 3 bar are sparkling, so only the class of the low end is asked aft
 
 test("each check of a section's inputs finds none at fault", () =>
   expect(checksOf({}).costsInputs).toEqual({ value: 0, limit: 0, verdict: "fine" }));
+
+describe("the state of the readings", () => {
+  const read = (...lines: readonly (readonly [date: string, pressure_bar: number])[]) =>
+    checksOf({
+      readings: Object.fromEntries(
+        lines.map(([date, pressure_bar], index) => [`r${index + 1}`, { date, pressure_bar, at_C: 20 }]),
+      ),
+    }).readingsState;
+
+  test("is none before a gauge was read", () =>
+    expect(read()).toEqual({ value: "none yet", limit: NO_LIMIT, verdict: "fine" }));
+
+  test("is that of the latest line", () =>
+    // half the sugar makes 3.674 bar, all of it 7.508 (lees.test.ts)
+    expect(read(["2024-06-10", 3.67373], ["2024-09-01", 7.4])).toMatchObject({
+      value: "finished",
+      verdict: "fine",
+    }));
+
+  test("is to be looked at where the fermentation is stuck", () =>
+    // a point more after a fortnight
+    expect(read(["2024-06-10", 3.67373], ["2024-06-24", 3.75])).toMatchObject({
+      value: "stuck",
+      verdict: "look again",
+    }));
+});

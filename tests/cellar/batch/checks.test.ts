@@ -50,6 +50,13 @@ const VERDICTS: readonly (readonly [CheckKey, Verdict, Sections])[] = [
   ["yeast", "fine", { tirage: { starterTarget_Mcells_mL: 2, starter_Mcells_mL: 102 } }],
   ["yeast", "look again", { tirage: { yeast_gHL: 0 } }],
   ["yeast", "look again", {}],
+  // of 750 mL: 712.5 and 772.5, then 600 and 900
+  ["filled", "fine", {}],
+  ["filled", "fine", { disgorging: { filled_mL: 712.5 } }],
+  ["filled", "look again", { disgorging: { filled_mL: 712 } }],
+  ["filled", "look again", { disgorging: { filled_mL: 773, lost_mL: 30 } }],
+  ["filled", "look again", { disgorging: { filled_mL: 600 } }],
+  ["filled", "stop", { disgorging: { filled_mL: 599 } }],
   ["modelRange", "fine", { tirage: { hottest_C: 30 } }],
   ["modelRange", "look again", { tirage: { hottest_C: 30.1 } }],
   ["modelRange", "look again", { tirage: { hottest_C: 40 } }],

@@ -61,3 +61,8 @@ describe("labour without a price", () => {
 });
 
 test("no bottle held back leaves them all for sale", () => expect(costsOf({}).saleableBottles).toBe(13_400));
+
+test("hours of riddling that are neither given nor worked out are none", () => {
+  const { riddlingHours, riddlingLabour } = costsOf({ costs: { riddling_hours: null } });
+  expect([riddlingHours, riddlingLabour]).toEqual([0, 0]);
+});

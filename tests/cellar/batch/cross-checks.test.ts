@@ -80,3 +80,13 @@ test("a field is named with dots in files and with strokes in the sheet", () => 
   const volume = placedFields(fields).find(({ dotted }) => dotted === "baseWine.volume_hL")!;
   expect([volume.name, volume.path]).toEqual(["baseWine_volume_hL", ["baseWine", "volume_hL"]]);
 });
+
+test("a day that may stay blank says so, one that must be given does not", () =>
+  expect(
+    problemsOf({ batch: { tirageDate: "31.5.2024" }, readings: { r1: { date: "soon" } } }).map(
+      ({ field, remedy }) => [field, remedy],
+    ),
+  ).toEqual([
+    ["batch.tirageDate", "give a date like 2026-04-14"],
+    ["readings.r1.date", "give a date like 2026-04-14, or blank"],
+  ]));
