@@ -38,7 +38,6 @@ interface Line {
   readonly planned: Expression;
   /** The input that holds the actual figure, or how it follows from others. */
   readonly actual: string | Expression;
-  readonly note?: string;
 }
 
 const finished = input("actual.bottlesFinished");
@@ -78,7 +77,7 @@ const LINES: readonly Line[] = [
   },
   {
     key: "pressureAt20",
-    label: "Excess pressure of the finished wine at 20 °C",
+    label: "Pressure of the finished wine at 20 °C",
     unit: "bar",
     format: FORMATS.two,
     planned: cell("plan_finishedPressure20_bar"),
@@ -96,7 +95,6 @@ const LINES: readonly Line[] = [
       ),
       "",
     ),
-    note: "from the reading below",
   },
   {
     key: "sugar",
@@ -162,7 +160,10 @@ export const actualSection: Section = (batch) => [
   },
 ];
 
-function comparisonRow({ key, label, unit, format, planned, actual, note }: Line, batch: Batch): Row {
+const nameOfPlanned = (key: ActualKey) => `plan_planned_${key}`;
+export const FIRST_COMPARED = nameOfPlanned(LINES[0]!.key);
+
+function comparisonRow({ key, label, unit, format, planned, actual }: Line, batch: Batch): Row {
   const compared = batch.plan.actual[key];
   const actualName = `plan_actual_${key}`;
   const actualCell: CellSpec =
@@ -175,7 +176,7 @@ function comparisonRow({ key, label, unit, format, planned, actual, note }: Line
           format,
         });
   const found = typeof actual === "string" ? input(actual) : cell(actualName);
-  const plannedName = `plan_planned_${key}`;
+  const plannedName = nameOfPlanned(key);
   return {
     cells: [
       text(label, "label"),
@@ -188,7 +189,6 @@ function comparisonRow({ key, label, unit, format, planned, actual, note }: Line
         format,
         formula: iff(isNumber(found), minus(found, cell(plannedName)), ""),
       }),
-      ...(note === undefined ? [] : [text(note, "note")]),
     ],
   };
 }

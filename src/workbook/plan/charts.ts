@@ -1,10 +1,12 @@
 /**
- * Section Charts: pressure against temperature with the glass rating. The numbers drawn stand above it. Where the
- * money goes is drawn beside the parts of the cost.
+ * Section Charts: pressure against temperature with the glass rating. Its numbers stand
+ * here, and it is drawn beside the comparison above; where the money goes beside the parts of the cost.
  */
 import { DEFAULT_SPREAD, expectedPressure, pressureRange, type Fill } from "../../cellar/carbonation";
 import { blank, cell, iff, isBlank, mousse, nth, type Expression } from "../formula";
 import type { ChartSpec, Row } from "../layout";
+import { ACTUAL_KEYS } from "../../cellar/batch/plan-actual";
+import { FIRST_COMPARED } from "./actual";
 import { PART_KEYS, partLabel, partName } from "./cost-parts";
 import {
   FORMATS,
@@ -19,8 +21,8 @@ import {
 } from "./rows";
 
 const CELSIUS = [0, 5, 10, 15, 20, 25, 30] as const;
-const CHART_ROWS = 15;
-const PLACE = "plan_charts";
+/** Wider than the sheet's own columns: eleven labels need the room. */
+const BESIDE = [5, LAST_COLUMN + 3] as const;
 const rating = input("tirage.glassRating_bar");
 const dose = cell("plan_dose_gL");
 const alcohol = input("baseWine.alcohol_vol");
@@ -45,8 +47,6 @@ export const chartsSection: Section = (batch) => [
     ],
   },
   ...curveRows(batch),
-  { cells: [{ value: null, style: "label", key: PLACE }] },
-  ...Array.from({ length: CHART_ROWS }, (): Row => ({ cells: [] })),
 ];
 
 function curveRows({ inputs, plan }: Batch): Row[] {
@@ -123,9 +123,10 @@ export const planCharts: readonly ChartSpec[] = [
     ],
     horizontal: { title: "Temperature, °C", min: CELSIUS[0], max: CELSIUS[CELSIUS.length - 1]! },
     vertical: { title: "Excess pressure, bar", min: 0 },
-    at: PLACE,
-    rows: CHART_ROWS,
-    columns: [0, LAST_COLUMN],
+    // beside the comparison above, which leaves the room
+    at: FIRST_COMPARED,
+    rows: ACTUAL_KEYS.length + 1,
+    columns: BESIDE,
   },
   {
     kind: "bars",
@@ -145,6 +146,6 @@ export const planCharts: readonly ChartSpec[] = [
     // from there to the total; fewer, and every second name is left out
     rows: PART_KEYS.length + 5,
     // wider than the sheet's own columns: eleven labels need the room
-    columns: [5, LAST_COLUMN + 3],
+    columns: BESIDE,
   },
 ];

@@ -45,7 +45,6 @@ export function orderRows(plans: readonly LinkedPlan[]): Row[] {
         ">Packs saved",
         ">Cost batch by batch",
         ">First needed",
-        ">First needed",
       ),
       lines: 2,
     },
