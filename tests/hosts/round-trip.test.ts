@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import * as XLSX from "@e965/xlsx";
 import { planBatch } from "../../src/cellar/batch/plan";
+import { seasonTotals } from "../../src/cellar/season/season";
 import { readNamedSheets } from "../../src/hosts/xlsx/read";
 import { plansInFile } from "../../src/taskpane/workbook-actions";
 import { cellAddress } from "../../src/workbook/data";
@@ -31,7 +32,7 @@ test.each(["add-in", "portable"])(
 libreOfficeTest(
   "an input changed and recalculated elsewhere is read back, and the numbers are the module's",
   async () => {
-    const file = stored("oxlip-hill-brut.portable.xlsx");
+    const file = stored("oxlip-hill-season.portable.xlsx");
     const [plan] = await readNamedSheets(file, "plan_worst");
     const { row, column } = plan!.cells.get("baseWine_volume_hL")!;
     const book = XLSX.read(file, { cellFormula: true, sheetStubs: true });
@@ -53,6 +54,12 @@ libreOfficeTest(
     expectRelative(Number(shown("plan_tirageSugar_kg")), expected.tirage.sugarKg, 1e-9);
     expectRelative(Number(shown("plan_perBottle")), expected.costs.perBottle, 1e-9);
     expect(shown("plan_worst")).toBe(expected.worst);
+
+    const others = sampleFiles.slice(1).map(sampleInputs);
+    const totals = seasonTotals([wanted, ...others].map((inputs) => ({ inputs, plan: planBatch(inputs) })));
+    const [season] = await readNamedSheets(bytes, "season_total_cost");
+    expectRelative(Number(season!.cells.get("season_total_cost")!.value), totals.cost!, 1e-9);
+    expectRelative(Number(season!.cells.get("season_total_sugar_kg")!.value), totals.sugarKg, 1e-9);
   },
 );
 
