@@ -18,7 +18,7 @@ import { excessBar, invertGL, type ExcessBar } from "../units";
 import { orNull } from "./attempt";
 import { READING_KEYS, type ReadingKey } from "./cellar-book";
 import type { BatchInputs } from "./fields";
-import type { TiragePlan } from "./plan-tirage";
+import { wineOf, type TiragePlan } from "./plan-tirage";
 
 export interface RiddlingPlan {
   /** Dates as spreadsheet serials: the first turn and the last. */
@@ -84,17 +84,9 @@ export interface ReadingPlan {
 
 const NOTHING_READ: ReadingPlan = { share: "", at20: "", at20ByTable: "", state: "" };
 
-export function planReadings(
-  { batch, baseWine, tirage: given, readings }: BatchInputs,
-  tirage: TiragePlan,
-): Record<ReadingKey, ReadingPlan> {
-  const fill: Fill = {
-    dose: tirage.dose,
-    baseAlcoholVol: baseWine.alcohol_vol,
-    yieldShare: given.yield,
-    headspacePct: given.headspace_pct,
-    dissolvedCo2GL: baseWine.dissolvedCO2_gL,
-  };
+export function planReadings(inputs: BatchInputs, tirage: TiragePlan): Record<ReadingKey, ReadingPlan> {
+  const { batch, tirage: given, readings } = inputs;
+  const fill: Fill = { ...wineOf(inputs), dose: tirage.dose };
   // as for a wine that has finished: what sugar is left changes it by little
   const at20 = (reading: ExcessBar, celsius: number) =>
     shiftPressure(

@@ -50,14 +50,18 @@ export interface TiragePlan {
   readonly at20ByTable: ExcessBar;
 }
 
-export function planTirage({ batch, baseWine, tirage, disgorging }: BatchInputs): TiragePlan {
+/** What the batch's bottles hold besides the dose. */
+export const wineOf = ({ baseWine, tirage }: BatchInputs): Omit<Fill, "dose"> => ({
+  baseAlcoholVol: baseWine.alcohol_vol,
+  yieldShare: tirage.yield,
+  headspacePct: tirage.headspace_pct,
+  dissolvedCo2GL: baseWine.dissolvedCO2_gL,
+});
+
+export function planTirage(inputs: BatchInputs): TiragePlan {
+  const { batch, baseWine, tirage, disgorging } = inputs;
   const wineSugar = invertGL(baseWine.sugar_gL);
-  const wine = {
-    baseAlcoholVol: baseWine.alcohol_vol,
-    yieldShare: tirage.yield,
-    headspacePct: tirage.headspace_pct,
-    dissolvedCo2GL: baseWine.dissolvedCO2_gL,
-  };
+  const wine = wineOf(inputs);
   const goalField = tirage.goal === "pressure" ? "tirage.pressure_bar" : "tirage.dose_gL";
   const goalValue = tirage.goal === "pressure" ? tirage.pressure_bar : tirage.dose_gL;
   const dose = required(goalField, goalValue, () =>

@@ -3,8 +3,9 @@
  * here, and it is drawn beside the comparison above; where the money goes beside the parts of the cost.
  */
 import { DEFAULT_SPREAD, expectedPressure, pressureRange, type Fill } from "../../cellar/carbonation";
-import { blank, cell, iff, isBlank, mousse, nth, type Expression } from "../formula";
+import { cell, iff, isBlank, nth, type Expression } from "../formula";
 import type { ChartSpec, Row } from "../layout";
+import { wineOf } from "../../cellar/batch/plan-tirage";
 import { ACTUAL_KEYS } from "../../cellar/batch/plan-actual";
 import { FIRST_COMPARED } from "./actual";
 import { PART_KEYS, partLabel, partName } from "./cost-parts";
@@ -15,7 +16,8 @@ import {
   input,
   resultCell,
   text,
-  wineAndBottle,
+  expectedAt,
+  spreadAt,
   type Batch,
   type Section,
 } from "./rows";
@@ -25,7 +27,6 @@ const CELSIUS = [0, 5, 10, 15, 20, 25, 30] as const;
 const BESIDE = [5, LAST_COLUMN + 3] as const;
 const rating = input("tirage.glassRating_bar");
 const dose = cell("plan_dose_gL");
-const alcohol = input("baseWine.alcohol_vol");
 
 const cellName = (which: string, celsius: number) => `plan_curve_${which}_${celsius}`;
 const line = (which: string) => ({
@@ -50,16 +51,7 @@ export const chartsSection: Section = (batch) => [
 ];
 
 function curveRows({ inputs, plan }: Batch): Row[] {
-  const { tirage, baseWine } = inputs;
-  const fill: Fill = {
-    dose: plan.tirage.dose,
-    baseAlcoholVol: baseWine.alcohol_vol,
-    yieldShare: tirage.yield,
-    headspacePct: tirage.headspace_pct,
-    dissolvedCo2GL: baseWine.dissolvedCO2_gL,
-  };
-  const spread = (celsius: number) =>
-    mousse("TIRAGE.RANGE", dose, celsius, alcohol, blank, blank, blank, blank, ...wineAndBottle);
+  const fill: Fill = { ...wineOf(inputs), dose: plan.tirage.dose };
   const row = (
     which: string,
     label: string,
@@ -84,24 +76,24 @@ function curveRows({ inputs, plan }: Batch): Row[] {
       "expected",
       "Expected, bar",
       (celsius) => expectedPressure(fill, celsius),
-      (celsius) => mousse("TIRAGE.PRESSURE", dose, celsius, alcohol, ...wineAndBottle),
+      (celsius) => expectedAt(dose, celsius),
     ),
     row(
       "low",
       "Low, bar",
       (celsius) => range(celsius).low,
-      (celsius) => nth(spread(celsius), 1),
+      (celsius) => nth(spreadAt(dose, celsius), 1),
     ),
     row(
       "high",
       "High, bar",
       (celsius) => range(celsius).high,
-      (celsius) => nth(spread(celsius), 3),
+      (celsius) => nth(spreadAt(dose, celsius), 3),
     ),
     row(
       "rating",
       "Glass maker's rating, bar (0: none given)",
-      () => tirage.glassRating_bar ?? 0,
+      () => inputs.tirage.glassRating_bar ?? 0,
       // an error would not be drawn either, but it would stand in the sheet
       () => iff(isBlank(rating), 0, rating),
     ),

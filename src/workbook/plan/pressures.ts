@@ -2,7 +2,7 @@
  * The table of pressures of section Tirage: cellar, 10 °C, 20 °C and the hottest day, each with its spread.
  */
 import type { PressureRange } from "../../cellar/carbonation";
-import { blank, cell, mousse, nth, number, numberOf, type Expression } from "../formula";
+import { cell, mousse, nth, number, numberOf, type Expression } from "../formula";
 import type { Row } from "../layout";
 import {
   FORMATS,
@@ -11,7 +11,8 @@ import {
   resultCell,
   resultRow,
   text,
-  wineAndBottle,
+  expectedAt,
+  spreadAt,
   type Batch,
   gap,
 } from "./rows";
@@ -59,17 +60,7 @@ export function pressureRows(batch: Batch): Row[] {
 
 /** One temperature: expected, low and high. */
 function pressureRow(label: string, key: string, at: Expression, celsius: number, range: PressureRange): Row {
-  const spread = mousse(
-    "TIRAGE.RANGE",
-    dose,
-    at,
-    input("baseWine.alcohol_vol"),
-    blank,
-    blank,
-    blank,
-    blank,
-    ...wineAndBottle,
-  );
+  const spread = spreadAt(dose, at);
   return {
     cells: [
       text(label, "label"),
@@ -78,7 +69,7 @@ function pressureRow(label: string, key: string, at: Expression, celsius: number
         value: range.expected,
         format: FORMATS.two,
         style: "key",
-        formula: mousse("TIRAGE.PRESSURE", dose, at, input("baseWine.alcohol_vol"), ...wineAndBottle),
+        formula: expectedAt(dose, at),
       }),
       {
         value: celsius,

@@ -6,7 +6,6 @@ import { ABOVE_ALL, READING_RULES, READING_STATES } from "../../cellar/batch/pla
 import { NITROGEN_AT_20C_BAR } from "../../cellar/constants";
 import { domains } from "../../cellar/domains";
 import {
-  blank,
   builtin,
   cell,
   equals,
@@ -29,6 +28,8 @@ import {
   placed,
   resultCell,
   text,
+  expectedAt,
+  spreadAt,
   wineAndBottle,
   type Batch,
   gap,
@@ -86,7 +87,7 @@ function readingRow(key: ReadingKey, index: number, { inputs, plan }: Batch): Ro
         format: FORMATS.percent,
         formula: unlessUnread(
           iff(
-            operation(bar, ">=", mousse("TIRAGE.PRESSURE", dose, celsius, alcohol, ...wineAndBottle)),
+            operation(bar, ">=", expectedAt(dose, celsius)),
             ABOVE_ALL,
             builtin(
               "IFERROR",
@@ -144,10 +145,7 @@ function stateOf(
   const { finished, working, stuck, tooHigh, check } = READING_STATES;
   const share = cell(shareName(key));
   const day = input(`readings.${key}.date`);
-  const high = nth(
-    mousse("TIRAGE.RANGE", dose, celsius, alcohol, blank, blank, blank, blank, ...wineAndBottle),
-    3,
-  );
+  const high = nth(spreadAt(dose, celsius), 3);
   const [first, last] = [earlier[0], earlier[earlier.length - 1]];
   const rests =
     first && last

@@ -7,7 +7,7 @@ import { fields } from "../../cellar/batch/fields";
 import type { BatchInputs } from "../../cellar/batch/fields";
 import type { BatchPlan } from "../../cellar/batch/plan";
 import type { CellStyle, CellValue } from "../data";
-import { builtin, cell, iff, isBlank, type Expression } from "../formula";
+import { blank, builtin, cell, iff, isBlank, mousse, type Expression, type Operand } from "../formula";
 import type { CellSpec, Row } from "../layout";
 
 export interface Batch {
@@ -57,6 +57,13 @@ export const wineAndBottle = [
   input("tirage.headspace_pct"),
   input("baseWine.dissolvedCO2_gL"),
 ] as const;
+
+const alcohol = input("baseWine.alcohol_vol");
+/** Expected excess pressure of the plan's wine with this dose, and its low, expected and high. */
+export const expectedAt = (dose: Operand, celsius: Operand) =>
+  mousse("TIRAGE.PRESSURE", dose, celsius, alcohol, ...wineAndBottle);
+export const spreadAt = (dose: Operand, celsius: Operand) =>
+  mousse("TIRAGE.RANGE", dose, celsius, alcohol, blank, blank, blank, blank, ...wineAndBottle);
 
 export const text = (value: string, style: CellStyle): CellSpec => ({ value, style });
 

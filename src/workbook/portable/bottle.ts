@@ -102,3 +102,11 @@ export const inRange = (dose: Expression, result: Expression) =>
     result,
     noAnswer,
   );
+
+/** CO2's own pressure behind a gauge under the crown cap. */
+export const co2Behind = (bar: Expression, T: Expression, { step, constant }: Steps) =>
+  step(
+    "Pressure of CO2 alone",
+    "bar",
+    minus(plus(bar, constant("atmosphere")), divided(times(constant("nitrogen"), T), REFERENCE_K)),
+  );

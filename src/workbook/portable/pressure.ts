@@ -5,7 +5,7 @@ import { GAS_CONSTANT } from "../../cellar/constants";
 import { DISSOLUTION_J_PER_MOL, LOSS_PER_VOL, REFERENCE_K } from "../../cellar/solubility";
 import { DEFAULT_SPREAD, NORMAL_95 } from "../../cellar/spread";
 import { builtin, divided, minus, plus, times, type Expression, type Operand } from "../formula";
-import { atTemperature, filled, inRange, solubility } from "./bottle";
+import { atTemperature, co2Behind, filled, inRange, solubility } from "./bottle";
 import type { Form } from "./form";
 
 const squared = (value: Operand) => builtin("POWER", value, 2);
@@ -96,11 +96,7 @@ const dose: Form = (args, steps) => {
   ];
   const { step, constant } = steps;
   const { T, factor, head } = atTemperature(celsius, headspacePct, steps);
-  const co2Bar = step(
-    "Pressure of CO2 alone",
-    "bar",
-    minus(plus(bar, constant("atmosphere")), divided(times(constant("nitrogen"), T), REFERENCE_K)),
-  );
+  const co2Bar = co2Behind(bar, T, steps);
   const found = step(
     "Dose that gives this pressure",
     "g/L",

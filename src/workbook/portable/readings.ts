@@ -20,7 +20,7 @@ import {
   type Expression,
 } from "../formula";
 import { gaugeName } from "../notes/names";
-import { atTemperature, solubility } from "./bottle";
+import { atTemperature, co2Behind, solubility } from "./bottle";
 import type { Form } from "./form";
 
 /** Alcohol and sugar are linear in the share, so that their product makes it the root of a square equation. */
@@ -36,11 +36,7 @@ const progress: Form = (args, steps) => {
   ];
   const { step, constant } = steps;
   const { T, factor, head } = atTemperature(celsius, headspacePct, steps);
-  const co2Bar = step(
-    "Pressure of CO2 alone",
-    "bar",
-    minus(plus(bar, constant("atmosphere")), divided(times(constant("nitrogen"), T), REFERENCE_K)),
-  );
+  const co2Bar = co2Behind(bar, T, steps);
   const invert = step("Dose as glucose + fructose", "g/L", times(given, constant("inv")));
   const wine = step(
     "Room for CO2 beside the alcohol at the start",

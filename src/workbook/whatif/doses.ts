@@ -3,12 +3,13 @@
  */
 import { optional } from "../../cellar/batch/field-kinds";
 import { DEFAULT_SPREAD, expectedPressure, pressureRange } from "../../cellar/carbonation";
+import { wineOf } from "../../cellar/batch/plan-tirage";
 import { domains, isWithin } from "../../cellar/domains";
 import { sucroseGL } from "../../cellar/units";
-import { blank, builtin, cell, minus, mousse, nth, plus, times, type Expression } from "../formula";
+import { builtin, cell, minus, nth, plus, times, type Expression } from "../formula";
 import type { Row } from "../layout";
 import { LAST_COLUMN } from "./columns";
-import { FORMATS, heading, input, resultCell, text, wineAndBottle, type Batch } from "../plan/rows";
+import { FORMATS, heading, input, resultCell, text, expectedAt, spreadAt, type Batch } from "../plan/rows";
 
 /** Steps away from the plan's dose. */
 const STEPS = [-4, -3, -2, -1, 0, 1, 2, 3, 4] as const;
@@ -24,14 +25,9 @@ const doseName = (index: number) => `whatif_dose_${index + 1}_gL`;
 const celsiusName = (index: number) => `whatif_at_${index + 1}_C`;
 
 export function doseRows({ inputs, plan }: Batch): Row[] {
-  const { tirage, baseWine } = inputs;
+  const { tirage } = inputs;
   const celsius = [...USUAL_CELSIUS, tirage.cellar_C, tirage.hottest_C];
-  const wine = {
-    baseAlcoholVol: baseWine.alcohol_vol,
-    yieldShare: tirage.yield,
-    headspacePct: tirage.headspace_pct,
-    dissolvedCo2GL: baseWine.dissolvedCO2_gL,
-  };
+  const wine = wineOf(inputs);
   const linked: readonly (readonly [number, string])[] = [
     [USUAL_CELSIUS.length, "tirage.cellar_C"],
     [USUAL_CELSIUS.length + 1, "tirage.hottest_C"],
@@ -91,17 +87,7 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
                 ? expectedPressure({ ...wine, dose: sucroseGL(dose) }, at)
                 : "",
               format: FORMATS.two,
-              formula: builtin(
-                "IFERROR",
-                mousse(
-                  "TIRAGE.PRESSURE",
-                  cell(doseName(index)),
-                  cell(celsiusName(column)),
-                  input("baseWine.alcohol_vol"),
-                  ...wineAndBottle,
-                ),
-                "",
-              ),
+              formula: builtin("IFERROR", expectedAt(cell(doseName(index)), cell(celsiusName(column))), ""),
             }),
           ),
           resultCell({
@@ -110,27 +96,17 @@ export function doseRows({ inputs, plan }: Batch): Row[] {
               ? pressureRange({ ...wine, dose: sucroseGL(dose) }, tirage.hottest_C, DEFAULT_SPREAD).high
               : "",
             format: FORMATS.two,
-            formula: builtin("IFERROR", nth(highEnd(index), 3), ""),
+            formula: builtin(
+              "IFERROR",
+              nth(spreadAt(cell(doseName(index)), input("tirage.hottest_C")), 3),
+              "",
+            ),
           }),
         ],
       };
     }),
   ];
 }
-
-/** One bottle in forty lies above: what the plan's check goes by. */
-const highEnd = (index: number) =>
-  mousse(
-    "TIRAGE.RANGE",
-    cell(doseName(index)),
-    input("tirage.hottest_C"),
-    input("baseWine.alcohol_vol"),
-    blank,
-    blank,
-    blank,
-    blank,
-    ...wineAndBottle,
-  );
 
 function stepped(steps: number): Expression {
   const dose = cell("plan_dose_gL");
