@@ -59,7 +59,7 @@ export function sweetnessRows(batch: Batch): Row[] {
         ...FIGURES.map(([, head]) => `>${head}`),
         ">In the neck",
       ),
-      lines: 2,
+      lines: 3,
     },
     ...USUAL_TARGETS_GL.map((target, index): Row => {
       const inputs = atSweetness(batch.inputs, target);
