@@ -3,10 +3,10 @@
  */
 import { problemSentence } from "../cellar/batch/problem";
 import type { Host } from "../hosts/host";
-import type { Formulas } from "../workbook/book";
 import { keepBatchFile, readBatchFile } from "./batch-files";
 import { button, element } from "./dom";
 import { batchForm } from "./form";
+import { formulasChoice } from "./formulas-choice";
 import { mendingSentence, planned, type Planned } from "./planned";
 import { planChoices, plansSection, updateOffer } from "./plans";
 import { previewOf } from "./preview";
@@ -46,14 +46,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   const status = element("div", { class: "status", role: "status" });
   const say = (...said: (Node | string)[]) => status.replaceChildren(...said);
   const write = button("Write the plan", { class: "write", disabled: true });
-  const formulas = element(
-    "select",
-    { id: "formulas" },
-    element("option", { value: "add-in" }, "with Mousse"),
-    element("option", { value: "portable" }, "for any program"),
-    element("option", { value: "values" }, "none, values only"),
-  );
-  const chosenFormulas = () => formulas.value as Formulas;
+  const formulas = formulasChoice();
   const updateSheet = button("Update the sheet", { hidden: true });
   const copy = button("Copy as a new batch", { hidden: true });
   const form = batchForm(() => {
@@ -99,17 +92,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       {},
       preview,
       element("div", { class: "actions" }, write, updateSheet, copy),
-      element(
-        "div",
-        { class: "formulas" },
-        element("label", { for: formulas.id }, "Formulas"),
-        formulas,
-        element(
-          "span",
-          { class: "note" },
-          "with Mousse: live where the add-in is; for any program: live everywhere",
-        ),
-      ),
+      formulas.element,
       status,
     ),
   );
@@ -154,13 +137,13 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     doing("Writing", "The plan was not written.", async (at) => {
       if (!("plan" in current)) return;
       const { inputs, plan } = current;
-      say(await (await actions()).writeBatch(at, inputs, plan, chosenFormulas()));
+      say(await (await actions()).writeBatch(at, inputs, plan, formulas.chosen()));
       await lookForPlans(at);
     });
 
   const writeSeasonSheet = () =>
     doing("Writing", "The season was not written.", async (at) =>
-      say(await (await actions()).writeSeason(at, chosenFormulas())),
+      say(await (await actions()).writeSeason(at, formulas.chosen())),
     );
 
   const readSheet = () =>

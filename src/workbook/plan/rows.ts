@@ -25,7 +25,6 @@ export const FORMATS = {
   one: "#,##0.0",
   two: "#,##0.00",
   three: "0.000",
-  /** Shares of one. */
   percent: "0.0%",
   /** Counts of which most are 0: a dash is easier to pass over. */
   wholeOrDash: '#,##0;-#,##0;"–"',

@@ -23,7 +23,7 @@ import {
   type Expression,
   type Operand,
 } from "../formula";
-import type { Steps } from "./form";
+import type { Args, Steps } from "./form";
 
 const kelvin = (celsius: Expression) => plus(celsius, KELVIN_AT_0C);
 
@@ -72,14 +72,7 @@ function alcoholOf(dose: Expression, base: Expression, { step, constant }: Steps
 
 /** `shown`: whether solubility and CO2 stand in rows of their own, for a form that needs them again. */
 export function filled(args: readonly Expression[], steps: Steps, shown: boolean) {
-  const [dose, celsius, base, yieldShare, headspacePct, dissolved] = args as [
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-  ];
+  const [dose, celsius, base, yieldShare, headspacePct, dissolved] = args as Args;
   const { step, constant } = steps;
   const at = atTemperature(celsius, headspacePct, steps);
   const alcohol = alcoholOf(dose, base, steps);

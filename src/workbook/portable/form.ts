@@ -14,6 +14,17 @@ export interface Steps {
   readonly notesRange: (first: string, last: string) => Expression;
 }
 
+/** The arguments of a call, of which a form takes as many as its function has. */
+export type Args = readonly [
+  Expression,
+  Expression,
+  Expression,
+  Expression,
+  Expression,
+  Expression,
+  Expression,
+];
+
 /** One result, or several for a function that answers with a row. */
 export type Form = (args: readonly Expression[], steps: Steps) => Expression | readonly Expression[];
 

@@ -6,7 +6,7 @@ import { DISSOLUTION_J_PER_MOL, LOSS_PER_VOL, REFERENCE_K } from "../../cellar/s
 import { DEFAULT_SPREAD, NORMAL_95 } from "../../cellar/spread";
 import { builtin, divided, minus, plus, times, type Expression, type Operand } from "../formula";
 import { atTemperature, co2Behind, filled, inRange, solubility } from "./bottle";
-import type { Form } from "./form";
+import type { Args, Form } from "./form";
 
 const squared = (value: Operand) => builtin("POWER", value, 2);
 const pressure: Form = (args, steps) => {
@@ -86,14 +86,7 @@ const range: Form = (args, steps) => {
 };
 
 const dose: Form = (args, steps) => {
-  const [bar, celsius, base, yieldShare, headspacePct, dissolved] = args as Expression[] as [
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-  ];
+  const [bar, celsius, base, yieldShare, headspacePct, dissolved] = args as Args;
   const { step, constant } = steps;
   const { T, factor, head } = atTemperature(celsius, headspacePct, steps);
   const co2Bar = co2Behind(bar, T, steps);

@@ -21,19 +21,11 @@ import {
 } from "../formula";
 import { gaugeName } from "../notes/names";
 import { atTemperature, co2Behind, solubility } from "./bottle";
-import type { Form } from "./form";
+import type { Args, Form } from "./form";
 
 /** Alcohol and sugar are linear in the share, so that their product makes it the root of a square equation. */
 const progress: Form = (args, steps) => {
-  const [bar, celsius, given, base, yieldShare, headspacePct, dissolved] = args as Expression[] as [
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-  ];
+  const [bar, celsius, given, base, yieldShare, headspacePct, dissolved] = args as Args;
   const { step, constant } = steps;
   const { T, factor, head } = atTemperature(celsius, headspacePct, steps);
   const co2Bar = co2Behind(bar, T, steps);
@@ -82,15 +74,7 @@ const progress: Form = (args, steps) => {
 };
 
 const shift: Form = (args, steps) => {
-  const [bar, from, to, alcohol, sugar, headspacePct, nitrogen] = args as Expression[] as [
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-    Expression,
-  ];
+  const [bar, from, to, alcohol, sugar, headspacePct, nitrogen] = args as Args;
   const { step, constant } = steps;
   const first = atTemperature(from, headspacePct, steps);
   const second = atTemperature(to, headspacePct, steps);
