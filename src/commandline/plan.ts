@@ -7,6 +7,7 @@
 import { writeWorkbookFile } from "../hosts/xlsx/write";
 import { batchBook, seasonBook } from "../workbook/book";
 import { Failure, batchFiles, fail, readBatches, refuseTaken, writeWhole } from "./files";
+import { finished } from "./finished";
 
 const USAGE = [
   "Usage: npm run plan -- <batch.json> <out.xlsx> [--portable | --values] [--overwrite]",
@@ -28,7 +29,7 @@ async function main(args: readonly string[]): Promise<void> {
 
   const batches = readBatches(season ? batchFiles(source) : [source]);
   const sheets = season ? seasonBook(batches, formulas) : batchBook(batches, [], { formulas }).sheets;
-  writeWhole(workbookFile, await writeWorkbookFile({ sheets }), overwrite);
+  writeWhole(workbookFile, await writeWorkbookFile({ sheets: finished(sheets, formulas) }), overwrite);
   console.log(`Wrote ${workbookFile}: ${sheets.map(({ name }) => `"${name}"`).join(", ")}.`);
   for (const { inputs, plan } of batches) console.log(`  ${inputs.batch.name}: worst check "${plan.worst}".`);
 }

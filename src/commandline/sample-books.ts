@@ -4,6 +4,7 @@
 import path from "node:path";
 import { batchBook, seasonBook, type Batch, type Formulas } from "../workbook/book";
 import type { SheetData } from "../workbook/data";
+import { finished } from "./finished";
 
 const KINDS: readonly Formulas[] = ["add-in", "portable"];
 
@@ -15,8 +16,11 @@ export function sampleBooks(
   return KINDS.flatMap((formulas) => [
     ...batches.map((batch, index): [string, readonly SheetData[]] => [
       `${path.basename(files[index]!, ".json")}.${formulas}.xlsx`,
-      batchBook([batch], [], { formulas }).sheets,
+      finished(batchBook([batch], [], { formulas }).sheets, formulas),
     ]),
-    [`oxlip-hill-season.${formulas}.xlsx`, seasonBook(batches, formulas)] as [string, readonly SheetData[]],
+    [`oxlip-hill-season.${formulas}.xlsx`, finished(seasonBook(batches, formulas), formulas)] as [
+      string,
+      readonly SheetData[],
+    ],
   ]);
 }

@@ -8,11 +8,14 @@ import * as XLSX from "@e965/xlsx";
 import { sampleBooks } from "../../src/commandline/sample-books";
 import { batchFiles, readBatches } from "../../src/commandline/files";
 import { writeWorkbookFile } from "../../src/hosts/xlsx/write";
-import { differencesFrom, errorsIn } from "../support/independent";
+import { cellAddress } from "../../src/workbook/data";
+import { calculatedByLibreOffice, differencesFrom, errorsIn } from "../support/independent";
+import { libreOfficeTest, removeConversions } from "../support/libreoffice";
 import { packageProblems, schemaTest } from "../support/ooxml";
 import { calculatedBySecondEngine } from "../support/second-engine";
 
 jest.setTimeout(120_000);
+afterAll(removeConversions);
 
 const FOLDER = path.resolve(__dirname, "../../sample-workbooks");
 const files = batchFiles(FOLDER);
@@ -54,3 +57,18 @@ test.each(pairs)("%s: a second engine calculates every cell as the module does",
   expect(differencesFrom(module, read)).toEqual([]);
   expect(errorsIn(portable, read)).toEqual([]);
 });
+
+libreOfficeTest.each(pairs)(
+  "%s: a program that only shows it finds every result, the one that LibreOffice calculates",
+  async (name, portable) => {
+    const file = XLSX.read(stored(name), { cellFormula: true });
+    const without = portable.flatMap(({ name: sheet, cells }) =>
+      cells.flatMap(({ row, column, formula }) => {
+        const cell = file.Sheets[sheet]![cellAddress(row, column)] as XLSX.CellObject;
+        return formula !== undefined && cell.v === undefined ? [`${sheet} ${cellAddress(row, column)}`] : [];
+      }),
+    );
+    expect(without).toEqual([]);
+    expect(differencesFrom(portable, await calculatedByLibreOffice(portable))).toEqual([]);
+  },
+);

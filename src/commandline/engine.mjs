@@ -1,6 +1,6 @@
 /**
- * A workbook file calculated by a spreadsheet engine in WebAssembly: sheets as JSON on standard input, results on
- * standard output. A process of its own, as the engine is an ES module.
+ * Sheets calculated by a spreadsheet engine in WebAssembly: what stands in their cells as JSON on standard input,
+ * results on standard output. A process of its own, as the engine is an ES module.
  */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -9,7 +9,7 @@ import initialise, { Model } from "@ironcalc/wasm";
 const bytes = readFileSync(createRequire(import.meta.url).resolve("@ironcalc/wasm/wasm_bg.wasm"));
 await initialise({ module_or_path: bytes });
 
-/** Enough digits to compare to 1e-9; the engine gives results only as they are shown. */
+/** As many digits as a spreadsheet keeps; the engine gives results only as they are shown. */
 const ALL_DIGITS = "0.00000000000000E+00";
 const NUMBER = 1;
 
