@@ -6,24 +6,43 @@ import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
 import * as z from "zod/mini";
-import { allFunctions, type AllFunctions } from "./support/functions";
+import { functionDocs } from "../src/help/doc-comments";
+import { linked } from "../src/help/help-plugin";
+import { helpPages } from "../src/help/pages";
+import { adapterFiles, allFunctions, type AllFunctions } from "./support/functions";
 
 const DIST = path.resolve(__dirname, "../dist");
 
-const schema = z.object({
+/** Letters, digits, underscore and period, first a letter, 3 to 128 characters: Microsoft's rules for names. */
+const name = z.string().check(z.regex(/^[A-Z][A-Z0-9_.]*$/), z.minLength(3), z.maxLength(128));
+/**
+ * No limit is documented for add-ins. 255 characters is what Excel takes of any other add-in's description, and a
+ * second line is not shown in its window for arguments.
+ */
+const description = (atLeast: number) =>
+  z.string().check(z.minLength(atLeast), z.maxLength(255), z.regex(/^\S[^\r\n]*\.$/));
+const dimensionality = z.optional(z.enum(["scalar", "matrix"]));
+const type = z.enum(["number", "string", "boolean"]);
+
+// strict: an option that slips in, such as "volatile" or "stream", would change what Excel does with the function
+const schema = z.strictObject({
+  allowCustomDataForDataTypeAny: z.boolean(),
   functions: z.array(
-    z.object({
-      id: z.string().check(z.regex(/^[A-Z]+(\.[A-Z0-9]+)+$/), z.minLength(3), z.maxLength(64)),
-      name: z.string(),
-      description: z.string().check(z.minLength(20), z.maxLength(255)),
+    z.strictObject({
+      id: name,
+      name,
+      description: description(20),
+      helpUrl: z.url({ protocol: /^https$/ }),
       parameters: z.array(
-        z.object({
-          name: z.string().check(z.regex(/^[a-zA-Z][A-Za-z0-9_]*$/)),
-          description: z.string().check(z.minLength(10), z.maxLength(255)),
-          type: z.enum(["number", "string", "boolean"]),
+        z.strictObject({
+          name: z.string().check(z.regex(/^[a-zA-Z][A-Za-z0-9_]*$/), z.maxLength(128)),
+          description: description(10),
+          type,
+          dimensionality,
           optional: z.optional(z.boolean()),
         }),
       ),
+      result: z.strictObject({ type: z.optional(type), dimensionality }),
     }),
   ),
 });
@@ -34,17 +53,63 @@ beforeAll(async () => {
 });
 
 test("keeps to the schema, and is small enough for Excel", () => {
-  expect(z.safeParse(schema, JSON.parse(all.json)).error?.issues ?? []).toEqual([]);
-  expect(all.json.length).toBeLessThan(1_000_000);
+  const file = linked(all.json, "https://localhost:3000");
+  expect(z.safeParse(schema, JSON.parse(file)).error?.issues ?? []).toEqual([]);
+  expect(Buffer.byteLength(file)).toBeLessThan(1_000_000);
 });
+
+test.each([
+  ["volatile", { options: { volatile: true } }],
+  ["an id of two letters", { id: "AB", name: "AB" }],
+  ["an id with a hyphen", { id: "TIRAGE-SUGAR" }],
+  ["an id that begins with a digit", { id: "2.SUGAR" }],
+  ["no description", { description: "" }],
+  ["a description of two lines", { description: "Kilograms of sucrose.\nTo weigh." }],
+  ["a description of 256 characters", { description: `${"x".repeat(255)}.` }],
+  ["help without encryption", { helpUrl: "http://localhost:3000/help/tirage.sugar.html" }],
+  ["a type that Excel has not", { result: { type: "date" } }],
+])("the schema refuses %s", (_what, change) => {
+  const [first] = (JSON.parse(linked(all.json, "https://localhost:3000")) as { functions: object[] })
+    .functions;
+  const file = { allowCustomDataForDataTypeAny: true, functions: [{ ...first, ...change }] };
+  expect(z.safeParse(schema, file).success).toBe(false);
+});
+
+/** A1 to XFD1048576, and R1C1 in all its forms. */
+const ADDRESS = /^(?:[A-Z]{1,3}[0-9]+|R[0-9]*C[0-9]*|R[0-9]*|C[0-9]*)$/i;
 
 test("ids are unique, equal to the names, and none reads as a cell's address", () => {
   const ids = all.metadata.map(({ id }) => id);
-  expect(new Set(ids).size).toBe(ids.length);
+  // in a saved workbook MOUSSE.TIRAGE.SUGAR is _xldudf_MOUSSE_TIRAGE_SUGAR: also then they are to differ
+  const saved = ids.map((id) => id.replaceAll(".", "_"));
+  expect(new Set(saved).size).toBe(ids.length);
   for (const { id, name } of all.metadata) {
     expect(name).toBe(id);
-    expect(name).not.toMatch(/^[A-Z]{1,3}[0-9]+$/);
+    expect(name).not.toMatch(ADDRESS);
+    expect(name).toMatch(/^[A-Z]+\.[A-Z0-9]+$/);
   }
+  expect(["A1", "XFD1048576", "R1C1", "RC", "R", "C7", "r2c"].filter((each) => !ADDRESS.test(each))).toEqual(
+    [],
+  );
+});
+
+test("the arguments of a function have different names, and none reads as a cell's address", () => {
+  for (const { id, parameters } of all.metadata) {
+    const names = parameters.map(({ name }) => name.toLowerCase());
+    expect([id, new Set(names).size]).toEqual([id, names.length]);
+    expect([id, names.filter((each) => ADDRESS.test(each))]).toEqual([id, []]);
+  }
+});
+
+test("every help address is a page that is made", () => {
+  const { functions } = JSON.parse(linked(all.json, "https://localhost:3000")) as {
+    functions: { helpUrl: string }[];
+  };
+  const docs = functionDocs(adapterFiles.map((file) => ({ file, text: readFileSync(file, "utf8") })));
+  const pages = helpPages(docs);
+  const missing = functions.filter(({ helpUrl }) => !pages.has(helpUrl.split("/help/")[1]!));
+  expect(functions).toHaveLength(docs.length);
+  expect(missing).toEqual([]);
 });
 
 test("ids, argument names and their order are what was released", () => {

@@ -35,7 +35,7 @@ export function dosageBlend(weaker_gL: number, stronger_gL: number, target_gL: n
  * @param bottle_mL Wine in the finished bottle, mL (50 to 30000).
  * @param wine_gL Sugar of the wine, g/L of glucose + fructose (0 to 1000).
  * @param liqueur_gL Sugar of the liqueur, g/L of glucose + fructose (0 to 1000).
- * @param targets A range of sweetness to try, g/L of glucose + fructose (0 to 1000 each); blank cells are left out.
+ * @param targets A range of sweetness to try, g/L of glucose + fructose (0 to 1000 each); blank cells are left out, or tried as 0 where Excel makes them 0.
  * @returns rows of four cells; a target that cannot be reached says why in the last one
  * @equation v = Vb·(St − Sw)/(L − Sw), the glass in proportion
  * @source derived mass balance; terms: Delegated Regulation (EU) 2019/33 annex III part A

@@ -14,7 +14,7 @@ import { answer, domains, given, optional } from "./arguments";
  * @param wine_gL Sugar of the wine, g/L (0 to 1000).
  * @param target_gL Sugar wanted, g/L (0 to 1000).
  * @param liqueur_gL Sugar of the liqueur, g/L (0 to 1000).
- * @param [space_mL] Room in the neck, mL (0 to 30000); blank = no check.
+ * @param [space_mL] Room in the neck, mL (0 to 30000); blank = no check. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
  * @returns mL a bottle
  * @equation v = Vb·(St − Sw)/(L − Sw)
  * @source derived mass balance
@@ -94,7 +94,7 @@ export function dosageTopup(space_mL: number, liqueur_mL: number): number {
  * @customfunction DOSAGE.BATCH
  * @param bottles Bottles to dose (a whole number, 0 to 100000000).
  * @param liqueur_mL Liqueur in each, mL (0 to 30000).
- * @param [reserve_pct] Reserve, % (0 to less than 100); blank = 5.
+ * @param [reserve_pct] Reserve, % (0 to less than 100); blank = 5. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
  * @returns L of liqueur
  * @equation bottles·mL/1000·(1 + reserve/100)
  * @source arithmetic

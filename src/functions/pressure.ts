@@ -34,7 +34,7 @@ export function pressureAt20C(reading_bar: number, temperature_C: number): numbe
  * @param pressure_bar Excess pressure, bar (-1 to 20).
  * @param from_C Temperature of that pressure, °C (-5 to 45).
  * @param to_C Temperature wanted, °C (-5 to 45).
- * @param [alcohol_vol] Alcohol of the wine in the bottle, % vol (0 to 20); blank = 12.
+ * @param [alcohol_vol] Alcohol of the wine in the bottle, % vol (0 to 20); blank = 12. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
  * @param [sugar_gL] Glucose + fructose in the bottle, g/L (0 to 300); blank = 0.
  * @param [headspace_pct] Headspace, % of the wine's volume (0.5 to 20); blank = 3.333.
  * @param [air_bar] Nitrogen in the headspace at 20 °C, bar (0 to 2); blank = 0, as after disgorging. Under a crown cap about 0.79.

@@ -75,10 +75,10 @@ export function tirageDose(
  * @param dose_gL Fermentable sugar in the filled bottle, g/L as sucrose (0 to 60).
  * @param temperature_C Temperature of the bottle, °C (-5 to 45).
  * @param alcohol_vol Alcohol of the base wine, % vol (5 to 16).
- * @param [doseSd_gL] Standard deviation of the dose, g/L (0 to 10); blank = 0.4.
- * @param [yieldSd] Standard deviation of the yield, share (0 to 0.2); blank = 0.02.
- * @param [temperatureSd_C] Standard deviation of the temperature, °C (0 to 10); blank = 0.5.
- * @param [headspaceSd_pct] Standard deviation of the headspace, % of the wine (0 to 5); blank = 0.5.
+ * @param [doseSd_gL] Standard deviation of the dose, g/L (0 to 10); blank = 0.4. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
+ * @param [yieldSd] Standard deviation of the yield, share (0 to 0.2); blank = 0.02. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
+ * @param [temperatureSd_C] Standard deviation of the temperature, °C (0 to 10); blank = 0.5. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
+ * @param [headspaceSd_pct] Standard deviation of the headspace, % of the wine (0 to 5); blank = 0.5. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
  * @param [yield_share] Share of the full CO2 really obtained (0.5 to 1); blank = 0.95.
  * @param [headspace_pct] Headspace, % of the wine's volume (0.5 to 20); blank = 3.333.
  * @param [dissolvedCO2_gL] CO2 already in the base wine, g/L (0 to 5); blank = 0.

@@ -81,7 +81,7 @@ export function tirageYield(
  * @param dose_gL Fermentable sugar in the filled bottle, g/L as sucrose (0 to 60).
  * @param alcohol_vol Alcohol of the base wine, % vol (5 to 16).
  * @param [from_C] First temperature, °C (-5 to 45); blank = 0.
- * @param [to_C] Last temperature, °C (-5 to 45); blank = 30.
+ * @param [to_C] Last temperature, °C (-5 to 45); blank = 30. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
  * @param [step_C] Step, °C (more than 0, at most 50); blank = 5.
  * @param [yield_share] Share of the full CO2 really obtained (0.5 to 1); blank = 0.95.
  * @param [headspace_pct] Headspace, % of the wine's volume (0.5 to 20); blank = 3.333.

@@ -7,6 +7,7 @@ import { keepBatchFile, readBatchFile } from "./batch-files";
 import { button, element } from "./dom";
 import { batchForm } from "./form";
 import { formulasChoice } from "./formulas-choice";
+import { functionSection } from "./function-list";
 import { mendingSentence, planned, type Planned } from "./planned";
 import { planChoices, plansSection, updateOffer } from "./plans";
 import { previewOf } from "./preview";
@@ -69,6 +70,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   );
   const plans = plansSection();
   const working = workingSection();
+  const functions = functionSection();
   root.replaceChildren(
     element(
       "header",
@@ -86,6 +88,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     ),
     plans.element,
     working.element,
+    functions.element,
     form.element,
     element(
       "footer",
@@ -277,6 +280,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     connect(connected) {
       host = connected;
       working.follow(host);
+      functions.follow(host);
       plans.show([]);
       say("");
       update();

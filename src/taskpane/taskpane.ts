@@ -7,6 +7,8 @@ import magnums from "../../sample-workbooks/oxlip-hill-magnum-zero.json";
 import rose from "../../sample-workbooks/oxlip-hill-rose.json";
 import { excelHost } from "../hosts/excel/excel-host";
 import type { Host } from "../hosts/host";
+import { associateCommands } from "./commands";
+import { handOverFunctions, officeCame } from "./office";
 import { openPane } from "./pane";
 import "./taskpane.css";
 
@@ -17,22 +19,44 @@ declare global {
   }
 }
 
-/** office.js never answers where it could not load, so waiting has an end. */
-const OFFICE_TIMEOUT_MS = 10_000;
+/** After this long without Excel the user is told why; if it comes later, it is connected all the same. */
+const PATIENCE_MS = 5_000;
+/** What is loaded when it is first asked for is loaded by then, so that a server that has gone is not missed. */
+const AHEAD_MS = 1_000;
 
-const NO_EXCEL =
-  "No spreadsheet is connected: open this pane from Excel's Home tab to write the plan. The figures above are right all the same.";
+const ALL_THE_SAME = "The figures of the form are right all the same.";
+const NO_EXCEL = `No spreadsheet is connected: open this pane from Excel's Home tab to write the plan. ${ALL_THE_SAME}`;
+const notLoaded = (why: string) =>
+  `Office.js, which Excel's add-ins need, could not be loaded: ${why} No spreadsheet is connected. ${ALL_THE_SAME}`;
+const REFUSED = notLoaded(
+  "appsforoffice.microsoft.com cannot be reached from here. Once it can, close the pane and open it again.",
+);
+const SILENT = notLoaded("appsforoffice.microsoft.com has not answered yet.");
+const EXCEL_SILENT = `Office.js is loaded, but Excel has not answered yet. No spreadsheet is connected. ${ALL_THE_SAME}`;
 
-async function findHost(): Promise<Host | null> {
-  if (window.mousseHost) return window.mousseHost;
-  if (typeof Office === "undefined") return null;
-  const late = new Promise<null>((resolve) => setTimeout(() => resolve(null), OFFICE_TIMEOUT_MS));
-  const ready = Office.onReady().then(({ host }) => (host === Office.HostType.Excel ? excelHost() : null));
-  return Promise.race([ready, late]);
+async function connectExcel(): Promise<void> {
+  const patience = setTimeout(
+    () => pane.explain(typeof Office === "undefined" ? SILENT : EXCEL_SILENT),
+    PATIENCE_MS,
+  );
+  try {
+    if (!(await officeCame())) return pane.explain(REFUSED);
+    handOverFunctions();
+    associateCommands();
+    const { host } = await Office.onReady();
+    if (host === Office.HostType.Excel) pane.connect(excelHost());
+    else pane.explain(NO_EXCEL);
+  } finally {
+    clearTimeout(patience);
+  }
 }
 
 const pane = openPane(document.getElementById("pane")!, [brut, rose, magnums]);
-findHost().then(
-  (host) => (host ? pane.connect(host) : pane.explain(NO_EXCEL)),
-  (error: unknown) => pane.explain(error instanceof Error ? error.message : NO_EXCEL),
-);
+const connected = window.mousseHost ? window.mousseHost.then((host) => pane.connect(host)) : connectExcel();
+connected.catch((error: unknown) => pane.explain(error instanceof Error ? error.message : NO_EXCEL));
+
+setTimeout(() => {
+  Promise.all([import("./workbook-actions"), import("./explanations")]).catch(() => {
+    // asked for again when it is needed, and told then
+  });
+}, AHEAD_MS);

@@ -5,6 +5,8 @@ import { LifecycleService, LifecycleStages, LocaleType, Univer } from "@univerjs
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import formattingLocale from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
@@ -17,6 +19,7 @@ import { frozen } from "../workbook/frozen";
 import { showCharts } from "./charts";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "./workbench.css";
 
@@ -36,7 +39,7 @@ async function startGrid(): Promise<GridHost> {
 
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale, ...drawingLocale } },
+    locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale, ...formattingLocale, ...drawingLocale } },
   });
   const presets = [
     UniverSheetsCorePreset({
@@ -46,6 +49,7 @@ async function startGrid(): Promise<GridHost> {
       formula: engineFunctions(functions, associated, calls.note),
     }),
     UniverSheetsDataValidationPreset(),
+    UniverSheetsConditionalFormattingPreset(),
     UniverSheetsDrawingPreset(),
   ];
   for (const plugin of presets.flatMap((preset) => preset.plugins)) {

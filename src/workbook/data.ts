@@ -97,6 +97,20 @@ export interface ChartData {
   readonly place: Area;
 }
 
+/** Cells that stand out while they hold this word, which says all that the look does. */
+export interface Highlight {
+  readonly word: string;
+  readonly look: HighlightLook;
+  readonly cells: readonly { readonly row: number; readonly column: number }[];
+}
+export type HighlightLook = "bad" | "doubtful";
+
+/** A block with one line of heads that the program can sort and filter; its name is unique in a workbook. */
+export interface TableData {
+  readonly name: string;
+  readonly area: Area;
+}
+
 export interface DefinedName {
   readonly name: string;
   readonly row: number;
@@ -121,9 +135,12 @@ export interface SheetData {
   /** Merged cells, for text that runs over several columns. */
   readonly merges: readonly Merge[];
   readonly frozenRows: number;
+  readonly frozenColumns: number;
   /** Names that hold within this sheet. */
   readonly names: readonly DefinedName[];
   readonly validations: readonly Validation[];
+  readonly highlights: readonly Highlight[];
+  readonly tables: readonly TableData[];
   readonly charts: readonly ChartData[];
   /** Whether the program draws lines between all cells. */
   readonly gridlines: boolean;

@@ -4,7 +4,7 @@
 import type { PlacedCell, SheetData } from "./data";
 
 const SAYING_SO =
-  "Values only, as they stood: nothing here is calculated any more. In a saved file the formulas stand as notes on the cells.";
+  "Values only, as they stood: nothing here is calculated any more. Where the program keeps notes, each formula is in a note on its cell.";
 
 export const frozen = (sheets: readonly SheetData[]): SheetData[] =>
   sheets.map((sheet) => {

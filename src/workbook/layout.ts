@@ -9,6 +9,8 @@ import {
   type ChartData,
   type ChartSeries,
   type DefinedName,
+  type Highlight,
+  type HighlightLook,
   type PlacedCell,
   type SheetData,
   type Validation,
@@ -28,6 +30,8 @@ export interface CellSpec {
   readonly key?: string;
   /** The input field this cell holds. */
   readonly field?: Field;
+  /** Holds the word of a check, and stands out where that is not good. */
+  readonly judged?: boolean;
 }
 
 export interface Row {
@@ -43,7 +47,13 @@ export interface Row {
 const POINTS_PER_LINE = 13.5;
 const LINE_PADDING = 2;
 
+const STANDING_OUT: readonly (readonly [word: string, look: HighlightLook])[] = [
+  ["stop", "bad"],
+  ["look again", "doubtful"],
+];
+
 export interface Page extends Pick<SheetData, "frozenRows" | "pagesTall" | "landscape" | "first"> {
+  readonly frozenColumns?: number;
   /** Only so many columns are printed, down to the row of this cell. */
   readonly printed?: { readonly columns: number; readonly to: string };
 }
@@ -77,6 +87,7 @@ export interface Layout {
   readonly page: Page;
   readonly rendering?: Rendering;
   readonly charts?: readonly ChartSpec[];
+  readonly tables?: readonly ({ readonly name: string } & NamedArea)[];
   /** Where a cell is that is not on this sheet. */
   readonly elsewhere?: (name: string) => string | undefined;
   /** Cells of another sheet that hold the options of a field. */
@@ -90,6 +101,7 @@ export function layOut({
   page,
   rendering = asTheyAre,
   charts = [],
+  tables = [],
   elsewhere = () => undefined,
   listOf = () => undefined,
 }: Layout): SheetData {
@@ -165,7 +177,10 @@ export function layOut({
       categories: areaOf(categories),
       series: series.map(({ values, ...each }) => ({ ...each, values: areaOf(values) })),
     })),
+    highlights: highlightsOf(rows),
+    tables: tables.map(({ name: called, ...area }) => ({ name: called, area: areaOf(area) })),
     gridlines: false,
+    frozenColumns: 0,
     ...rest,
     ...(printed && {
       printArea: { row: 0, column: 0, lastRow: placeOf(printed.to).row, lastColumn: printed.columns - 1 },
@@ -176,4 +191,11 @@ export function layOut({
         printArea: { row: 0, column: 0, lastRow: given.length - 1, lastColumn: columnWidths.length - 1 },
       }),
   };
+}
+
+function highlightsOf(rows: readonly Row[]): Highlight[] {
+  const judged = rows.flatMap(({ cells }, row) =>
+    cells.flatMap((spec, column) => (spec?.judged ? [{ row, column }] : [])),
+  );
+  return judged.length === 0 ? [] : STANDING_OUT.map(([word, look]) => ({ word, look, cells: judged }));
 }

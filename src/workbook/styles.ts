@@ -2,7 +2,7 @@
  * How each kind of cell looks, once for every host. Nothing relies on colour alone: inputs are also boxed, results
  * are plain, verdicts are words.
  */
-import type { CellStyle } from "./data";
+import type { CellStyle, HighlightLook } from "./data";
 
 export interface Look {
   readonly bold?: boolean;
@@ -28,6 +28,14 @@ export const BORDER_COLOR = "8C8C8C";
 
 const INK = "1F1F1F";
 const QUIET = "595959";
+
+/** Of cells that stand out; the word in them is enough for who sees no colour. */
+export const highlightLooks: Readonly<
+  Record<HighlightLook, { readonly color: string; readonly fill: string }>
+> = {
+  bad: { color: "7A1010", fill: "F6CFCB" },
+  doubtful: { color: "5A4300", fill: "FBE7BD" },
+};
 
 export const looks: Readonly<Record<CellStyle, Look>> = {
   title: { bold: true, size: 16, color: INK },

@@ -127,7 +127,8 @@ const state = (sheet: Sheet) => ({
   done: sheet.done.filter((each) => !each.includes("_ValidateArraySize")).sort(),
 });
 /** Freezing came with copying, so it is left out of what is compared. */
-const unfrozen = (sheets: readonly SheetData[]) => sheets.map((sheet) => ({ ...sheet, frozenRows: 0 }));
+const unfrozen = (sheets: readonly SheetData[]) =>
+  sheets.map((sheet) => ({ ...sheet, frozenRows: 0, frozenColumns: 0 }));
 const inFull = (sheets: readonly SheetData[]) => written(sheets, {}, (version) => version !== "1.7");
 
 describe("as if written in full", () => {

@@ -72,7 +72,27 @@ function loadExcel(): ExcelNamespace {
   // a realm of its own: the script is made for a page and fills its globals
   runInContext(readFileSync(file, "utf8"), createContext(page), { filename: file });
   loaded = page.Excel as ExcelNamespace;
+  knowNotes(loaded, page.OfficeExtension as typeof OfficeExtension);
   return loaded;
+}
+
+/**
+ * The package's Office.js does not know the notes of ExcelApi 1.18 yet. Comments stand in for them: their collection
+ * has an `add` of the same form, and each has its content.
+ */
+function knowNotes({ Worksheet, CommentCollection }: ExcelNamespace, extension: unknown): void {
+  const { createPropertyObject } = (
+    extension as {
+      BatchApiHelper: { createPropertyObject: (...given: readonly unknown[]) => unknown };
+    }
+  ).BatchApiHelper;
+  if ("notes" in Worksheet.prototype) throw new Error("the package knows notes now: use its own");
+  Object.defineProperty(Worksheet.prototype, "notes", {
+    configurable: true,
+    get(this: Excel.Worksheet) {
+      return createPropertyObject(CommentCollection, this, "Notes", true, 4);
+    },
+  });
 }
 
 /** Makes `Excel` a global over a new stand-in workbook. */

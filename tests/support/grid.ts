@@ -3,6 +3,7 @@
  */
 import { Univer, type IWorkbookData } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
+import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
 import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
 import { engineFunctions } from "../../src/hosts/grid/functions";
 import { allFunctions } from "./functions";
@@ -24,6 +25,7 @@ export async function headlessGrid(workbook: Partial<IWorkbookData> = {}): Promi
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
   }
+  univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   const api = FUniver.newAPI(univer);
   api.createWorkbook({ id: "season", name: "Season", ...workbook });
   return {

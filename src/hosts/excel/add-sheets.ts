@@ -3,13 +3,14 @@
  */
 import type { SheetData } from "../../workbook/data";
 import { differingCells, laterRules, type Making } from "./alike";
-import { addCharts } from "./charts";
 import { writeCells } from "./contents";
 import { copyName, draftNames, removeSheets } from "./drafts";
 import { look, type Look } from "./look";
+import type { Progress } from "../host";
 import type { Offered } from "./offered";
-import { ADDING_BYTES, PAGE_BYTES, Requests, chartBytes, differenceBytes, writingBytes } from "./requests";
-import { layOutPages, writeSheet } from "./sheet";
+import { extras } from "./extras";
+import { ADDING_BYTES, Requests, differenceBytes, writingBytes } from "./requests";
+import { writeSheet } from "./sheet";
 import { isUndoRefused } from "./undo-groups";
 import { addValidations } from "./validations";
 
@@ -19,17 +20,25 @@ interface Begun {
   readonly making: Making;
 }
 
+interface Work {
+  readonly context: Excel.RequestContext;
+  readonly found: Look;
+  readonly offered: Offered;
+  readonly progress: Progress | undefined;
+}
+
 export async function addSheets(
   sheets: readonly SheetData[],
   making: readonly Making[],
   offered: Offered,
   options: Excel.RunOptions,
-): Promise<void> {
-  if (sheets.length === 0) return;
+  progress?: Progress,
+): Promise<readonly string[]> {
+  if (sheets.length === 0) return [];
   // names or ids by which the sheets that this call adds, and no others, are known
   let added: readonly string[] = [];
   try {
-    await Excel.run(options, async (context) => {
+    return await Excel.run(options, async (context) => {
       const found = await look(context);
       refuseTaken(sheets, found.sheetNames);
 
@@ -37,10 +46,11 @@ export async function addSheets(
       added = drafts.flatMap((name, index) =>
         making[index]?.kind === "model" ? [name, copyName(name)] : [name],
       );
-      const all = await begin(context, sheets, making, drafts, found, offered);
+      const work = { context, found, offered, progress };
+      const all = await begin(work, sheets, making, drafts);
       added = all.map(({ sheet }) => sheet.id);
-      await write(context, all, found, offered);
-      await finish(context, all, offered);
+      await write(work, all);
+      return finish(work, all);
     });
   } catch (error) {
     await removeSheets(added, sheets, error);
@@ -50,17 +60,16 @@ export async function addSheets(
 
 /** Adds the sheets in their order. A model is written before it is copied. */
 async function begin(
-  context: Excel.RequestContext,
+  { context, found, offered, progress }: Work,
   sheets: readonly SheetData[],
   makings: readonly Making[],
   drafts: readonly string[],
-  found: Look,
-  offered: Offered,
 ): Promise<Begun[]> {
   const writes = makings.some(({ kind }) => kind === "model");
-  const requests = new Requests(context, () => {
+  const first = () => {
     if (writes) suspend(context, found, offered);
-  });
+  };
+  const requests = new Requests(context, first, progress?.signal);
   const all: Begun[] = [];
   for (const [index, data] of sheets.entries()) {
     const [making, name] = [makings[index]!, drafts[index]!];
@@ -75,18 +84,14 @@ async function begin(
   return all;
 }
 
-async function write(
-  context: Excel.RequestContext,
-  all: readonly Begun[],
-  found: Look,
-  offered: Offered,
-): Promise<void> {
-  const requests = new Requests(context, () => suspend(context, found, offered));
+async function write({ context, found, offered, progress }: Work, all: readonly Begun[]): Promise<void> {
+  const requests = new Requests(context, () => suspend(context, found, offered), progress?.signal);
   await requests.makeRoom(ADDING_BYTES * all.length);
   // all before any is written: formulas may read other new sheets
   for (const { sheet, data } of all) sheet.name = data.name;
   all.filter(({ data }) => data.first).forEach(({ sheet }, position) => (sheet.position = position));
-  for (const { sheet, data, making } of all) {
+  for (const [done, { sheet, data, making }] of all.entries()) {
+    progress?.tell(done, all.length);
     if (making.kind === "alone") {
       await requests.makeRoom(writingBytes(data));
       writeSheet(sheet, data, offered);
@@ -101,28 +106,35 @@ async function write(
   if (offered.calculation && found.calculatesByHand) for (const { sheet } of all) sheet.calculate(true);
   all[0]?.sheet.activate();
   await requests.send();
+  progress?.tell(all.length, all.length);
 }
 
-/**
- * A round trip of its own for what a plan can do without: charts, and print settings, which a machine without a
- * printer refuses. By then the cells are calculated, so that Excel takes a chart's numbers for numbers.
- */
-async function finish(context: Excel.RequestContext, all: readonly Begun[], offered: Offered): Promise<void> {
-  if (!offered.charts && !offered.printing) return;
-  const requests = new Requests(context);
+/** A round trip of its own for what the sheets can do without. Answers with what Excel refused, in words. */
+async function finish(
+  { context, offered, progress }: Work,
+  all: readonly Begun[],
+): Promise<readonly string[]> {
+  const wanted = extras.filter((extra) => extra.offered(offered));
+  const requests = new Requests(context, undefined, progress?.signal);
   try {
-    for (const { sheet, data } of offered.charts ? all : []) {
-      await requests.makeRoom(chartBytes(data));
-      addCharts(sheet, data);
-    }
-    for (const { sheet, data } of offered.printing ? all : []) {
-      await requests.makeRoom(PAGE_BYTES);
-      layOutPages(sheet, data);
+    for (const { bytes, add } of wanted) {
+      for (const { sheet, data } of all) {
+        const size = bytes(data);
+        if (size === 0) continue;
+        await requests.makeRoom(size);
+        add(sheet, data);
+      }
     }
     await requests.send();
+    return [];
   } catch (error) {
     // refused for the undo group alone, it is all done once more without
-    if (isUndoRefused(error)) throw error;
+    if (isUndoRefused(error) || progress?.signal.aborted) throw error;
+    const kinds = wanted
+      .filter(({ bytes }) => all.some(({ data }) => bytes(data) > 0))
+      .map(({ what }) => what);
+    const reason = error instanceof Error ? error.message : String(error);
+    return [`Not all of these could be set: ${kinds.join(", ")}. Excel said: ${reason}`];
   }
 }
 

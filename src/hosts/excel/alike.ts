@@ -27,14 +27,35 @@ export function makings(sheets: readonly SheetData[], copies: boolean): Making[]
 }
 
 /**
- * All that a copy takes over, as text: everything but what stands in the cells. Charts, pages and the place among
- * the sheets are not in it, as they are set for each sheet by itself.
+ * All that a copy takes over, as text: everything but what stands in the cells. What is added at the end
+ * (extras.ts) and the place among the sheets are not in it, as they are set for each sheet by itself.
  */
 export function shapeOf(sheet: SheetData): string {
-  const { cells, columnWidths, rowHeights, merges, frozenRows, names, validations, gridlines } = sheet;
+  const {
+    cells,
+    columnWidths,
+    rowHeights,
+    merges,
+    frozenRows,
+    frozenColumns,
+    names,
+    validations,
+    highlights,
+    gridlines,
+  } = sheet;
   const looks = cells.map(({ row, column, style, format }) => [row, column, style, format]);
   return JSON.stringify(
-    [columnWidths, [...rowHeights], merges, frozenRows, names, validations, gridlines, looks],
+    [
+      columnWidths,
+      [...rowHeights],
+      merges,
+      [frozenRows, frozenColumns],
+      names,
+      validations,
+      highlights,
+      gridlines,
+      looks,
+    ],
     (key, value: unknown) => (key === "sheet" && value === sheet.name ? undefined : value),
   );
 }

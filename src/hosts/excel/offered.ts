@@ -6,11 +6,14 @@ export type IsSetSupported = (set: string, version: string) => boolean;
 export interface Offered {
   readonly sizesAndMerges: boolean;
   readonly names: boolean;
+  readonly settings: boolean;
   readonly calculation: boolean;
-  readonly frozenRows: boolean;
+  readonly frozen: boolean;
   readonly gridlines: boolean;
   readonly validations: boolean;
+  readonly highlights: boolean;
   readonly charts: boolean;
+  readonly notes: boolean;
   readonly copies: boolean;
   /** Several separate ranges as one object. */
   readonly areas: boolean;
@@ -28,12 +31,17 @@ export function offeredBy(isSetSupported: IsSetSupported): Offered {
   return {
     sizesAndMerges: from("1.2"),
     names: from("1.4"),
+    settings: from("1.4"),
     calculation: from("1.6"),
-    frozenRows: from("1.7"),
+    frozen: from("1.7"),
     gridlines: from("1.8"),
     validations: from("1.8"),
+    // on several ranges at once from 1.9
+    highlights: from("1.9"),
     // series of their own from 1.7; formats of axes, and where these cross, from 1.8
     charts: from("1.8"),
+    // an Office.js may be older than the Excel that it runs in
+    notes: from("1.18") && "notes" in Excel.Worksheet.prototype,
     copies: from("1.7"),
     areas: from("1.9"),
     screenUpdating: from("1.9"),

@@ -6,6 +6,7 @@ import { MARGIN_INCHES } from "../../workbook/styles";
 import { areasAt, columnAddresses, rangeAt, rectangleAddress, rectangles, rowAddresses } from "./areas";
 import { writeContents } from "./contents";
 import { groupedBy } from "./grouping";
+import { addHighlights } from "./highlights";
 import { applyLooks } from "./looks";
 import type { Offered } from "./offered";
 import { addValidations } from "./validations";
@@ -22,8 +23,18 @@ export function writeSheet(sheet: Excel.Worksheet, data: SheetData, offered: Off
   applyLooks(sheet, data, offered);
   if (offered.names) addNames(sheet, data);
   if (offered.validations) addValidations(sheet, data, offered);
-  if (offered.frozenRows && data.frozenRows > 0) sheet.freezePanes.freezeRows(data.frozenRows);
+  if (offered.highlights) addHighlights(sheet, data, offered);
+  if (offered.frozen) freeze(sheet.freezePanes, data);
   if (offered.gridlines) sheet.showGridlines = data.gridlines;
+}
+
+function freeze(panes: Excel.WorksheetFreezePanes, { frozenRows, frozenColumns }: SheetData): void {
+  if (frozenRows > 0 && frozenColumns > 0) {
+    panes.freezeAt(
+      rectangleAddress({ row: 0, column: 0, lastRow: frozenRows - 1, lastColumn: frozenColumns - 1 }),
+    );
+  } else if (frozenRows > 0) panes.freezeRows(frozenRows);
+  else if (frozenColumns > 0) panes.freezeColumns(frozenColumns);
 }
 
 function mergeCells(sheet: Excel.Worksheet, { merges }: SheetData, offered: Offered): void {

@@ -8,15 +8,15 @@ export class UndoGroups {
   #possible = true;
 
   /** `work` does all or nothing, so that it can be done once more where a group is refused. */
-  async run(offered: Offered, work: (options: Excel.RunOptions) => Promise<void>): Promise<void> {
+  async run<Result>(offered: Offered, work: (options: Excel.RunOptions) => Promise<Result>): Promise<Result> {
     if (!offered.undoGroups || !this.#possible) return work({});
     try {
-      await work({ mergeUndoGroup: true });
+      return await work({ mergeUndoGroup: true });
     } catch (error) {
       if (!isUndoRefused(error)) throw error;
       // it would be the same another time
       this.#possible = false;
-      await work({});
+      return work({});
     }
   }
 }

@@ -5,6 +5,7 @@ import { mergeWorksheetSnapshotWithDefault } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { cellAddress, quotedSheet, type SheetData } from "../../workbook/data";
 import type { Book } from "./book";
+import { highlightToGrid } from "./highlights";
 import { settingNames } from "./names";
 import { worksheetData } from "./to-grid";
 import { inOneStep, type Do } from "./undo-step";
@@ -14,6 +15,8 @@ const INSERT_SHEET = "sheet.mutation.insert-sheet";
 const REMOVE_SHEET = "sheet.mutation.remove-sheet";
 const ADD_RULE = "data-validation.mutation.addRule";
 const REMOVE_RULE = "data-validation.mutation.removeRule";
+const ADD_HIGHLIGHT = "sheet.mutation.add-conditional-rule";
+const REMOVE_HIGHLIGHT = "sheet.mutation.delete-conditional-rule";
 
 export function addSheets(api: FUniver, book: Book, sheets: readonly SheetData[]): void {
   refuseTaken(sheets, book);
@@ -50,6 +53,14 @@ function addSheet(api: FUniver, doIt: Do, unitId: string, data: SheetData, id: s
     { id: ADD_RULE, params: { unitId, subUnitId: id, rule } },
     { id: REMOVE_RULE, params: { unitId, subUnitId: id, ruleId: rule.map(({ uid }) => uid) } },
   );
+  data.highlights.forEach((each, count) => {
+    const own = { unitId, subUnitId: id };
+    const rule = highlightToGrid(each, `${id}_highlight_${count}`);
+    doIt(
+      { id: ADD_HIGHLIGHT, params: { ...own, rule } },
+      { id: REMOVE_HIGHLIGHT, params: { ...own, cfId: rule.cfId } },
+    );
+  });
 }
 
 function refuseTaken(sheets: readonly SheetData[], book: Book): void {

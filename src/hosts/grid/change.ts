@@ -15,23 +15,44 @@ const NUMBER = 2;
 const BOOLEAN = 3;
 
 type Worksheet = NonNullable<ReturnType<Book["getSheetByName"]>>;
-type Cells = Record<number, Record<number, ICellData>>;
+export type Cells = Record<number, Record<number, ICellData>>;
 interface Content {
   readonly cells: Cells;
   readonly back: Cells;
 }
 
 export function changeCells(api: FUniver, book: Book, changes: readonly CellChange[]): void {
+  const bySheet = new Map<string, Cells>();
+  for (const { sheet, row, column, value } of changes) {
+    const cells = bySheet.get(sheet) ?? {};
+    bySheet.set(sheet, cells);
+    (cells[row] ??= {})[column] = cellOf(value);
+  }
+  putCells(
+    api,
+    book,
+    [...bySheet].map(([sheet, cells]) => ({ sheet, cells })),
+  );
+}
+
+/** Cells of several sheets in one step; what stood there comes back when it is undone. */
+export function putCells(
+  api: FUniver,
+  book: Book,
+  changes: readonly { readonly sheet: string; readonly cells: Cells }[],
+): void {
   const unitId = book.getId();
   const bySheet = new Map<string, Content>();
-  for (const { sheet, row, column, value } of changes) {
+  for (const { sheet, cells } of changes) {
     const worksheet = book.getSheetByName(sheet);
     if (!worksheet) throw new Error(`There is no sheet named "${sheet}" any more; nothing was changed.`);
-    const id = worksheet.getSheetId();
-    const { cells, back } = bySheet.get(id) ?? { cells: {}, back: {} };
-    bySheet.set(id, { cells, back });
-    (cells[row] ??= {})[column] = cellOf(value);
-    (back[row] ??= {})[column] = contentOf(worksheet, row, column);
+    const back: Cells = {};
+    for (const row of Object.keys(cells).map(Number)) {
+      for (const column of Object.keys(cells[row]!).map(Number)) {
+        (back[row] ??= {})[column] = contentOf(worksheet, row, column);
+      }
+    }
+    bySheet.set(worksheet.getSheetId(), { cells, back });
   }
   if (bySheet.size === 0) return;
   inOneStep(api, unitId, (doIt) => {
@@ -50,8 +71,9 @@ function contentOf(worksheet: Worksheet, row: number, column: number): ICellData
     f = null,
     si = null,
     p = null,
+    custom = null,
   } = worksheet.getSheet().getCellRaw(row, column) ?? {};
-  return { v, t, f, si, p };
+  return { v, t, f, si, p, custom };
 }
 
 /** Formula, shared formula and text of several lines give way; looks and number format stay. */

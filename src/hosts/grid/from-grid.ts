@@ -4,6 +4,7 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import type { DefinedName, PlacedCell, SheetData, WorkbookData } from "../../workbook/data";
 import { type CellMark, type SheetMark, pointsOfPixels, widthOfPixels } from "./to-grid";
+import { highlightFromGrid, type GridHighlight } from "./highlights";
 import { ruleFromGrid, type GridRule } from "./validation";
 
 const BOOLEAN_CELL = 3;
@@ -24,12 +25,16 @@ export function workbookFromGrid(snapshot: IWorkbookData, formulasOf: FormulasOf
     resource<Record<string, GridName>>(snapshot, "SHEET_DEFINED_NAME_PLUGIN") ?? {},
   );
   const rules = resource<Record<string, GridRule[]>>(snapshot, "SHEET_DATA_VALIDATION_PLUGIN") ?? {};
+  const highlights =
+    resource<Record<string, GridHighlight[]>>(snapshot, "SHEET_CONDITIONAL_FORMATTING_PLUGIN") ?? {};
   return {
     sheets: snapshot.sheetOrder.flatMap((id) => {
       const sheet = snapshot.sheets[id];
       if (!sheet) return [];
       const own = names.filter((each) => each.localSheetId === id);
-      return [sheetFromGrid(sheet, snapshot.styles, formulasOf(id), own, rules[id] ?? [])];
+      return [
+        sheetFromGrid(sheet, snapshot.styles, formulasOf(id), own, rules[id] ?? [], highlights[id] ?? []),
+      ];
     }),
   };
 }
@@ -45,6 +50,7 @@ function sheetFromGrid(
   formulas: readonly (readonly string[])[],
   names: readonly GridName[],
   rules: readonly GridRule[],
+  highlights: readonly GridHighlight[],
 ): SheetData {
   const cells: PlacedCell[] = [];
   for (const [row, columns] of Object.entries(sheet.cellData ?? {})) {
@@ -78,8 +84,11 @@ function sheetFromGrid(
       ...(endRow > startRow && { lastRow: endRow }),
     })),
     frozenRows: Math.max(0, sheet.freeze?.ySplit ?? 0),
+    frozenColumns: Math.max(0, sheet.freeze?.xSplit ?? 0),
     names: names.flatMap(definedName),
     validations: rules.flatMap(ruleFromGrid),
+    highlights: highlights.flatMap(highlightFromGrid),
+    tables: mark.tables ?? [],
     charts: mark.charts ?? [],
     gridlines: sheet.showGridlines !== 0,
     pagesTall: mark.pagesTall ?? 0,

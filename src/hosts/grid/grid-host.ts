@@ -7,8 +7,10 @@ import type { Host } from "../host";
 import { addSheets } from "./add-sheets";
 import type { CallBook } from "./calls";
 import { changeCells } from "./change";
+import { freezeSheet } from "./freeze";
 import { workbookFromGrid } from "./from-grid";
 import { namedSheets } from "./named-sheets";
+import { selectedCell, typeFormula } from "./selection";
 
 export interface GridHost extends Host {
   /** Everything in the grid as it stands now, the user's own changes included. */
@@ -22,6 +24,9 @@ export function gridHost(api: FUniver, calls?: CallBook): GridHost {
     return active;
   };
 
+  // the grid's workbook lives as long as the page
+  const settings = new Map<string, string>();
+
   return {
     name: "this workbook",
     sheetNames: () =>
@@ -30,10 +35,21 @@ export function gridHost(api: FUniver, calls?: CallBook): GridHost {
           .getSheets()
           .map((sheet) => sheet.getSheetName()),
       ),
-    write: ({ sheets }) => promised(() => addSheets(api, workbook(), sheets)),
+    write: ({ sheets }, progress) =>
+      promised(() => {
+        progress?.signal.throwIfAborted();
+        addSheets(api, workbook(), sheets);
+        progress?.tell(sheets.length, sheets.length);
+        return [];
+      }),
     sheetsNaming: (name) => promised(() => namedSheets(api, workbook(), name)),
     change: (changes) => promised(() => changeCells(api, workbook(), changes)),
     ...(calls && { watchSelection: (tell) => calls.watch(api, tell) }),
+    selectedCell: () => promised(() => selectedCell(workbook())),
+    typeFormula: (cell, formula) => promised(() => typeFormula(api, workbook(), cell, formula)),
+    freeze: (sheet) => promised(() => freezeSheet(api, workbook(), sheet)),
+    recall: (key) => Promise.resolve(settings.get(key)),
+    keep: (key, value) => promised(() => void settings.set(key, value)),
     read: () => {
       const book = workbook();
       const formulasOf = (id: string) => book.getSheetBySheetId(id)?.getDataRange().getFormulas() ?? [];

@@ -8,6 +8,7 @@ import {
   type CellStyle,
   type ChartData,
   type PlacedCell,
+  type TableData,
   type SheetData,
   type Area,
 } from "../../workbook/data";
@@ -39,6 +40,7 @@ export interface SheetMark {
   readonly pagesTall: number;
   readonly landscape: boolean;
   readonly charts: readonly ChartData[];
+  readonly tables: readonly TableData[];
   readonly printArea?: Area;
 }
 
@@ -79,7 +81,7 @@ function cellOf({ value, formula, style, format, note }: PlacedCell): ICellData 
 export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = cellOf(cell);
-  const { pagesTall, landscape, charts, printArea } = sheet;
+  const { pagesTall, landscape, charts, tables, printArea, frozenRows, frozenColumns } = sheet;
   const covered = (last: "lastRow" | "lastColumn") =>
     charts.reduce((most, { place }) => Math.max(most, place[last] + 1), 0);
   return {
@@ -100,8 +102,13 @@ export function worksheetData(sheet: SheetData, id: string): Partial<IWorksheetD
       startColumn: column,
       endColumn: lastColumn,
     })),
-    freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
+    freeze: {
+      xSplit: frozenColumns,
+      ySplit: frozenRows,
+      startRow: frozenRows,
+      startColumn: frozenColumns,
+    },
     showGridlines: sheet.gridlines ? 1 : 0,
-    custom: { pagesTall, landscape, charts, ...(printArea && { printArea }) } satisfies SheetMark,
+    custom: { pagesTall, landscape, charts, tables, ...(printArea && { printArea }) } satisfies SheetMark,
   };
 }

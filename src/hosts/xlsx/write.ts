@@ -16,6 +16,8 @@ import { chartEdits } from "./chart-part";
 import { callsAddin } from "./formula";
 import { editParts } from "./part";
 import { storedText } from "./text";
+import { fileHighlight } from "./highlight";
+import { fileTable } from "./table";
 import { fileValidation } from "./validation";
 
 /** Same data, same file: the dates are those that the library gives every part of the zip, not today's. */
@@ -51,7 +53,12 @@ function fileSheet(sheet: SheetData): WriteSheet {
         endRow: lastRow,
         endCol: lastColumn,
       })),
-    freezePane: sheet.frozenRows > 0 ? { rows: sheet.frozenRows } : undefined,
+    freezePane:
+      sheet.frozenRows + sheet.frozenColumns > 0
+        ? { rows: sheet.frozenRows, columns: sheet.frozenColumns }
+        : undefined,
+    conditionalRules: sheet.highlights.map(fileHighlight),
+    tables: sheet.tables.map((table) => fileTable(table, sheet)),
     dataValidations: sheet.validations.map((validation) => fileValidation(validation, sheet.name)),
     charts: sheet.charts.map((chart) => fileChart(chart, sheet.name)),
     pageSetup: {

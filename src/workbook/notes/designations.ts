@@ -8,12 +8,27 @@ import { FORMATS, columnHeads, text } from "../plan/rows";
 import { designationName, monthsName } from "./names";
 import { headed } from "./rows";
 
+const OTHER_HEADS = columnHeads(">On the lees, months", ">In all, months", "", "~Source").cells;
+
 export const FIRST_DESIGNATION = designationName(1);
 export const LAST_DESIGNATION = designationName(designations.length);
 
+/**
+ * May be sorted and filtered: what reads it looks a designation up by its word. No other table of the sheets may be
+ * sorted, as their cells are read by their place.
+ */
+export const DESIGNATIONS_TABLE = {
+  name: "Ageing_minima",
+  first: "notes_designation_heads",
+  last: monthsName(designations.length, "total"),
+};
+
 export const designationRows = (): Row[] => [
   ...headed("Ageing minima by designation"),
-  { ...columnHeads("Designation", ">On the lees, months", ">In all, months", "", "~Source"), lines: 2 },
+  {
+    cells: [{ ...text("Designation", "columnHead"), key: DESIGNATIONS_TABLE.first }, ...OTHER_HEADS],
+    lines: 2,
+  },
   ...designations.map(({ name, leesMonths, totalMonths, source }, index) => {
     const months = (value: number, kind: "lees" | "total") => ({
       value,

@@ -10,7 +10,7 @@ import { layOut, type Row, type Rendering } from "../layout";
 import { CAUTIONS } from "../plan/cautions";
 import { text } from "../plan/rows";
 import { freeName } from "../sheet-names";
-import { designationRows, FIRST_DESIGNATION, LAST_DESIGNATION } from "./designations";
+import { DESIGNATIONS_TABLE, designationRows, FIRST_DESIGNATION, LAST_DESIGNATION } from "./designations";
 import { gaugeRows, limitRows, pressureRows, sweetnessRows } from "./regulation";
 import { NOTES_WIDTHS, headed, line, wrapped } from "./rows";
 
@@ -74,6 +74,7 @@ export function notesSheet(takenNames: readonly string[], rendering?: Rendering)
     rows,
     columnWidths: NOTES_WIDTHS,
     page: { frozenRows: 1, pagesTall: 0, landscape: false },
+    tables: [DESIGNATIONS_TABLE],
     ...(rendering && { rendering }),
   });
 }

@@ -49,6 +49,7 @@ function checkRow(key: CheckKey, batch: Batch): Row {
         name: verdictName(key),
         value: check.verdict,
         style: "verdict",
+        judged: true,
         formula: builtin("IFERROR", verdict(cell(valueName), cell(limitName)), "stop"),
       }),
       sourceCell(source, batch),

@@ -43,6 +43,7 @@ export const glanceSection: Section = (batch) => {
       label: "Worst check",
       value: plan.worst,
       style: "key",
+      judged: true,
       formula: worstOf(),
       note: "fine / look again / stop: see Checks",
     }),

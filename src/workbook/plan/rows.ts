@@ -118,6 +118,7 @@ export interface Result {
   readonly formula: Expression;
   readonly format?: string;
   readonly style?: CellStyle;
+  readonly judged?: boolean;
 }
 
 export function resultCell({
@@ -127,6 +128,7 @@ export function resultCell({
   formula,
   format,
   style = "result",
+  judged,
 }: Omit<Result, "label">): CellSpec {
   return {
     value,
@@ -135,6 +137,7 @@ export function resultCell({
     ...(name !== undefined && { name }),
     ...(key !== undefined && { key }),
     ...(format !== undefined && { format }),
+    ...(judged && { judged }),
   };
 }
 

@@ -20,6 +20,7 @@ interface Column {
   /** How the column's total is made; nothing where a total would mean nothing. */
   readonly total?: "sum" | "money" | "perBottle" | "worst" | "currency";
   readonly style?: "result" | "verdict" | "label";
+  readonly judged?: boolean;
 }
 
 const field = (dotted: string) => placed(dotted).name;
@@ -150,15 +151,23 @@ const COLUMNS: readonly Column[] = [
     value: ({ plan }) => plan.worst,
     total: "worst",
     style: "verdict",
+    judged: true,
   },
 ];
 
 export function batchTable(plans: readonly LinkedPlan[]): Row[] {
   const all = (key: string) => columnOf(key, plans.length);
   const totals = seasonTotals(plans);
-  const totalOf = ({ key, total, format, style }: Column): CellSpec | undefined => {
+  const totalOf = ({ key, total, format, style, judged }: Column): CellSpec | undefined => {
     const made = (value: CellValue, formula: Expression, name = seasonName("total", key)): CellSpec =>
-      resultCell({ name, value, formula, format, style: style === "verdict" ? "totalWord" : "total" });
+      resultCell({
+        name,
+        value,
+        formula,
+        format,
+        style: style === "verdict" ? "totalWord" : "total",
+        judged,
+      });
     switch (total) {
       case undefined:
         return text("", "total");
@@ -192,13 +201,14 @@ export function batchTable(plans: readonly LinkedPlan[]): Row[] {
   return [
     { ...columnHeads(...COLUMNS.map(({ head }) => head)), lines: 2 },
     ...plans.map((linked, index) => ({
-      cells: COLUMNS.map(({ key, format, from, value, style = "result" }) =>
+      cells: COLUMNS.map(({ key, format, from, value, style = "result", judged }) =>
         resultCell({
           name: batchCell(index + 1, key),
           value: value(linked),
           formula: cell(`${index + 1}:${from}`),
           format,
           style,
+          judged,
         }),
       ),
     })),

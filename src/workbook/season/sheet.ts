@@ -24,6 +24,7 @@ const PRINTED_COLUMNS = 16;
 const END_OF_PRINT = "season_end";
 const PAGE = {
   frozenRows: 1,
+  frozenColumns: 1,
   pagesTall: 0,
   landscape: true,
   first: true,

@@ -1,0 +1,50 @@
+/**
+ * A sheet's results as values, with the formulas as notes: nothing on it is calculated any more.
+ */
+import type { ICellData } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import type { Book } from "./book";
+import { putCells, type Cells } from "./change";
+import type { CellMark } from "./to-grid";
+
+const TEXT = 1;
+const NUMBER = 2;
+const BOOLEAN = 3;
+
+/** Answers how many formulas there were. */
+export function freezeSheet(api: FUniver, book: Book, name: string): number {
+  const worksheet = book.getSheetByName(name);
+  if (!worksheet) throw new Error(`There is no sheet named "${name}" any more; nothing was changed.`);
+  const range = worksheet.getDataRange();
+  const formulas = range.getFormulas();
+  const values = range.getRawValues() as (string | number | boolean | null)[][];
+  const cells: Cells = {};
+  let count = 0;
+  formulas.forEach((line, row) =>
+    line.forEach((formula, column) => {
+      if (formula === "") return;
+      const raw = worksheet.getSheet().getCellRaw(row, column) ?? {};
+      (cells[row] ??= {})[column] = frozenCell(raw, formula, values[row]![column] ?? null);
+      count++;
+    }),
+  );
+  if (count > 0) putCells(api, book, [{ sheet: name, cells }]);
+  return count;
+}
+
+function frozenCell(
+  { custom, t }: ICellData,
+  formula: string,
+  value: string | number | boolean | null,
+): ICellData {
+  const mark = custom as CellMark | undefined;
+  const type = typeof value === "string" ? TEXT : t === BOOLEAN ? BOOLEAN : NUMBER;
+  return {
+    f: null,
+    si: null,
+    p: null,
+    v: value,
+    t: value === null ? null : type,
+    custom: { look: "label", ...mark, note: mark?.note === undefined ? formula : `${mark.note}\n${formula}` },
+  };
+}
