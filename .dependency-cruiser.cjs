@@ -11,7 +11,8 @@ module.exports = {
   forbidden: [
     only("cellar", [], "The calculation module knows nothing of sheets, hosts or pages."),
     only("functions", ["cellar"], "A function is an adapter between a cell and the cellar."),
-    only("workbook", ["cellar"], "What is to be written is data; it knows no host."),
+    only("words", [], "A language is data, and what looks a text up in it."),
+    only("workbook", ["cellar", "words"], "What is to be written is data; it knows no host."),
     only(
       "hosts/excel",
       ["workbook", "hosts/host.ts", "hosts/reference.ts"],
@@ -31,7 +32,7 @@ module.exports = {
     only("help", ["explain"], "Help is made from doc comments and the workings of their examples."),
     only(
       "taskpane",
-      ["cellar", "workbook", "hosts", "explain"],
+      ["cellar", "words", "workbook", "hosts", "explain"],
       "The pane is the outermost room but the workbench.",
     ),
     {

@@ -9,14 +9,16 @@ const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 require("tsx/cjs");
+const { manifestFor } = require("./src/build/manifest.ts");
+const { MainOnly } = require("./src/build/main-only.ts");
+const { LOCAL_ORIGIN, originOf } = require("./src/build/origin.ts");
 const { HelpPlugin } = require("./src/help/help-plugin.ts");
 
 const FUNCTIONS = path.resolve(__dirname, "src/functions");
-/** Where the manifest says the add-in is served. */
-const ORIGIN = "https://localhost:3000";
 const functionFiles = readdirSync(FUNCTIONS).map((file) => path.join(FUNCTIONS, file));
 
-module.exports = (_env, { mode = "production" }) => ({
+/** npm run build -- --env origin=https://example.org/mousse */
+const configurationFor = (origin, mode) => ({
   mode,
   entry: {
     functions: "./src/functions/index.ts",
@@ -56,7 +58,8 @@ module.exports = (_env, { mode = "production" }) => ({
   },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
-    new HelpPlugin({ functions: FUNCTIONS, origin: ORIGIN }),
+    new MainOnly("functions.json"),
+    new HelpPlugin({ functions: FUNCTIONS, origin }),
     new CssPlugin({ filename: "[name].css" }),
     new HtmlPlugin({
       filename: "taskpane.html",
@@ -70,7 +73,12 @@ module.exports = (_env, { mode = "production" }) => ({
       chunks: ["functions", "workbench", "taskpane"],
       chunksSortMode: "manual",
     }),
-    new CopyPlugin({ patterns: [{ from: "manifest.xml" }, { from: "src/assets", to: "assets" }] }),
+    new CopyPlugin({
+      patterns: [
+        { from: "manifest.xml", transform: (xml) => manifestFor(xml.toString(), origin) },
+        { from: "*.png", context: "src/assets", to: "assets" },
+      ],
+    }),
   ],
   performance: { hints: false },
   stats: "errors-warnings",
@@ -82,3 +90,6 @@ module.exports = (_env, { mode = "production" }) => ({
     liveReload: true,
   },
 });
+
+module.exports = ({ origin = LOCAL_ORIGIN } = {}, { mode = "production" } = {}) =>
+  configurationFor(originOf(origin), mode);

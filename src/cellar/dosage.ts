@@ -2,6 +2,7 @@
  * Dosage: what is added after disgorging. All strengths of one call on one basis, sucrose or
  * glucose + fructose; the mixing is the same.
  */
+import type { Domain } from "./domains";
 import { Refusal, unanswerable, wordNumber } from "./refusal";
 import { ML_PER_LITRE } from "./units";
 import { wholeDown } from "./whole";
@@ -91,8 +92,9 @@ export function batchLiqueurL(bottles: number, liqueurMl: number, reservePct: nu
   return ((bottles * liqueurMl) / ML_PER_LITRE) * (1 + reservePct / 100);
 }
 
-/** The glass in which a dosage is tried, mL. */
+/** The glass in which a dosage is tried, mL, wine and liqueur together. */
 export const GLASS_ML = 100;
+export const glassVolume: Domain = { what: "volume of the glass", unit: "mL", min: 10, max: 1000 };
 
 /** One line of a bench trial: liqueur for the bottle and for the glass, or why there is none. */
 export function trialRow(

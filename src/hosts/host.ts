@@ -81,6 +81,8 @@ export interface Host {
   typeFormula(cell: SelectedCell, formula: string): Promise<void>;
   /** Results of a whole sheet stand as values from then on, formulas as notes where the host has notes. Answers how many. */
   freeze(sheet: string): Promise<number>;
+  /** Takes sheets away again that this host has written; one that is gone already is no matter. */
+  remove(sheets: readonly string[]): Promise<void>;
   /** A small setting that travels with the workbook. */
   recall(key: string): Promise<string | undefined>;
   keep(key: string, value: string): Promise<void>;

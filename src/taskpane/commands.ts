@@ -28,5 +28,5 @@ async function command(wanted: Command, event: Office.AddinCommands.Event): Prom
 /** To be called as soon as office.js is there: Excel may have started the page for a command. */
 export function associateCommands(): void {
   for (const [name, wanted] of Object.entries(commands))
-    Office.actions.associate(name, (event: Office.AddinCommands.Event) => command(wanted, event));
+    Office.actions.associate(name, (event: Office.AddinCommands.Event) => void command(wanted, event));
 }

@@ -1,5 +1,5 @@
 /**
- * The form: one box for each field of the field table, in the order of the work.
+ * The form: one box for each field of the field table, in the steps of the work.
  */
 import {
   isField,
@@ -14,22 +14,30 @@ import { sweetnessRules } from "../cellar/rules/sweetness-bands";
 import { Box } from "./box";
 import { element } from "./dom";
 import { materialTable, type MakeBox } from "./material-table";
+import type { Planned } from "./planned";
 import { readingTable } from "./reading-table";
 import { isRelevant } from "./relevance";
-
-type Section = keyof typeof fields;
+import { stepView } from "./step-view";
+import { STEPS, type Section, type Step } from "./steps";
+import type { Units } from "./units";
 
 export interface Form {
   readonly element: HTMLFormElement;
-  /** What stands in the boxes, as a batch file would hold it; `hidden` too gives what is kept but not used. */
+  /** What stands in the boxes, as a batch file would hold it; `hidden too` gives what is kept but not used. */
   given(which?: "used" | "hidden too"): unknown;
   fill(batch: unknown): void;
-  /** Shows each problem at its box; answers with those that have none. */
-  show(problems: readonly Problem[]): readonly Problem[];
+  /** Shows the plan's figures, or each problem at its box; answers with problems that have none. */
+  show(planned: Planned): readonly Problem[];
+  /** Puts a value into one box, as if it were typed. */
+  set(dotted: string, value: unknown): void;
+  /** Goes to the first box. */
+  focus(): void;
+  /** Puts something of its own at the end of a step. */
+  add(step: string, more: HTMLElement): void;
 }
 
-/** Sections that are open at first: those that a first plan cannot do without. */
-const OPEN: readonly Section[] = ["batch", "baseWine", "tirage"];
+/** Steps that are open at first: those that a first plan cannot do without. */
+const OPEN = ["wine", "tirage"];
 /** Sections whose fields are the same line after line. */
 const TABLES: Partial<Record<Section, (makeBox: MakeBox) => HTMLElement>> = {
   materials: materialTable,
@@ -37,26 +45,22 @@ const TABLES: Partial<Record<Section, (makeBox: MakeBox) => HTMLElement>> = {
 };
 const TERM = "dosage.term";
 
-export function batchForm(changed: () => void): Form {
+export function batchForm(units: Units, changed: () => void): Form {
   const placedByDotted = new Map(placedFields(fields).map((each) => [each.dotted, each]));
   const boxes = new Map<string, { readonly box: Box; readonly holder: HTMLElement }>();
   const makeBox: MakeBox = (dotted, holder, describedBy) => {
-    const box = new Box(placedByDotted.get(dotted)!, describedBy);
+    const box = new Box(placedByDotted.get(dotted)!, units, describedBy);
     boxes.set(dotted, { box, holder });
     return box;
   };
 
   const form = element("form", { class: "batch", novalidate: true, "aria-label": "Batch" });
-  const counts = new Map<string, HTMLElement>();
-  for (const section of Object.keys(fields) as Section[]) {
-    const count = element("span", { class: "count" });
-    const placed = placedFields({ [section]: fields[section] });
-    const table = TABLES[section];
-    const content = table ? [table(makeBox)] : placed.map((each) => fieldRow(each, makeBox));
-    const summary = element("summary", {}, element("span", {}, sectionTitles[section]), count);
-    form.append(element("details", { open: OPEN.includes(section) }, summary, ...content));
-    counts.set(section, count);
-  }
+  const views = STEPS.map((step, index) => {
+    const view = stepView(step, index + 1, units, sectionsOf(step, makeBox));
+    view.element.open = OPEN.includes(step.key);
+    form.append(view.element);
+    return { step, view };
+  });
 
   const terms = element("datalist", { id: "sweetness-terms" });
   boxes.get(TERM)!.box.input.setAttribute("list", terms.id);
@@ -102,27 +106,67 @@ export function batchForm(changed: () => void): Form {
       }
       follow();
     },
-    show(problems) {
+    show(planned) {
+      const problems = "problems" in planned ? planned.problems : [];
       const at = new Map(problems.map((problem) => [problem.field, problem]));
       for (const [dotted, { box }] of boxes) box.show(at.get(dotted));
-      for (const [section, count] of counts) {
-        const found = problems.filter(({ field }) => field.split(".")[0] === section).length;
-        count.textContent = found === 0 ? "" : `${found} to mend`;
+      for (const { step, view } of views) {
+        const own: readonly string[] = [...step.sections, ...(step.later ?? [])];
+        view.mend(problems.filter(({ field }) => own.includes(field.split(".")[0]!)).length);
+        if ("plan" in planned) view.show(planned.inputs, planned.plan);
+        else view.show(null, null);
       }
       return problems.filter(({ field }) => !boxes.has(field));
     },
+    set(dotted, value) {
+      const { box } = boxes.get(dotted)!;
+      box.fill(value);
+      box.input.dispatchEvent(new Event("input", { bubbles: true }));
+    },
+    focus() {
+      views[0]!.view.element.open = true;
+      [...boxes.values()][0]!.box.input.focus();
+    },
+    add: (key, more) => views.find(({ step }) => step.key === key)!.view.element.append(more),
   };
+}
+
+/** A step's sections one below the other; those for later are closed, and headed where there are several. */
+function sectionsOf({ sections, later = [] }: Step, makeBox: MakeBox): HTMLElement[] {
+  const content = (section: Section) => {
+    const table = TABLES[section];
+    const placed = placedFields({ [section]: fields[section] });
+    return table ? [table(makeBox)] : placed.map((each) => fieldRow(each, makeBox));
+  };
+  return [
+    ...sections.map((section) =>
+      element(
+        "fieldset",
+        {},
+        element("legend", { class: sections.length > 1 ? "" : "visually-hidden" }, sectionTitles[section]),
+        ...content(section),
+      ),
+    ),
+    ...later.map((section) =>
+      element(
+        "details",
+        { class: "later", id: `section-${section}` },
+        element("summary", {}, sectionTitles[section]),
+        ...content(section),
+      ),
+    ),
+  ];
 }
 
 function fieldRow(placed: PlacedField, makeBox: MakeBox): HTMLElement {
   const { field, dotted } = placed;
   const row = element("div", { class: "field" });
   const noteId = `${dotted}-note`;
-  const { input, message } = makeBox(dotted, row, noteId);
-  const unit = field.kind === "number" || field.kind === "optional" ? field.unit : "";
+  const { input, message, unit, usual } = makeBox(dotted, row, noteId);
   row.append(
     element("label", { for: dotted }, field.label),
-    element("div", { class: "entry" }, input, element("span", { class: "unit" }, unit)),
+    element("div", { class: "entry" }, input, unit),
+    usual,
     element("p", { id: noteId, class: "note", hidden: field.note === "" }, field.note),
     message,
   );

@@ -1,6 +1,7 @@
 /**
  * In which formulas a sheet is written.
  */
+import type { Host } from "../hosts/host";
 import type { Formulas } from "../workbook/book";
 import { element } from "./dom";
 
@@ -10,7 +11,16 @@ const CHOICES: readonly (readonly [Formulas, string])[] = [
   ["values", "none, values only"],
 ];
 
-export function formulasChoice(): { readonly element: HTMLElement; chosen(): Formulas } {
+const KEY = "formulas";
+
+export interface FormulasChoice {
+  readonly element: HTMLElement;
+  chosen(): Formulas;
+  /** What was chosen last in this workbook is chosen again. */
+  follow(host: Host): void;
+}
+
+export function formulasChoice(): FormulasChoice {
   const list = element(
     "select",
     { id: "formulas" },
@@ -29,5 +39,15 @@ export function formulasChoice(): { readonly element: HTMLElement; chosen(): For
       ),
     ),
     chosen: () => CHOICES[list.selectedIndex]?.[0] ?? "add-in",
+    follow(host) {
+      // a setting that cannot be read or kept is no reason to stop anybody
+      const quietly = (work: Promise<void>) => void work.catch(() => undefined);
+      quietly(
+        host.recall(KEY).then((kept) => {
+          if (CHOICES.some(([value]) => value === kept)) list.value = kept!;
+        }),
+      );
+      list.addEventListener("change", () => quietly(host.keep(KEY, list.value)));
+    },
   };
 }

@@ -13,8 +13,19 @@ export interface FunctionChoice {
   hostFound(): void;
 }
 
+let listed: Promise<readonly ListedFunction[]> | undefined;
+
+/** Asked for once, unless it fails: then it is asked for again. */
+export function listedFunctions(): Promise<readonly ListedFunction[]> {
+  listed ??= readFunctions().catch((error: unknown) => {
+    listed = undefined;
+    throw error;
+  });
+  return listed;
+}
+
 /** Beside the page, as Excel reads it. */
-async function listedFunctions(): Promise<readonly ListedFunction[]> {
+async function readFunctions(): Promise<readonly ListedFunction[]> {
   const answer = await fetch("functions.json");
   if (!answer.ok) throw new Error(`The server answers ${answer.status} for functions.json.`);
   return ((await answer.json()) as { functions: readonly ListedFunction[] }).functions;

@@ -22,7 +22,7 @@ export function officeCame(): Promise<boolean> {
 export function handOverFunctions(): void {
   const { associated, associate } = CustomFunctions as unknown as {
     readonly associated?: ReadonlyMap<string, CustomFunction>;
-    associate(id: string, calculate: CustomFunction): void;
+    readonly associate: (id: string, calculate: CustomFunction) => void;
   };
   associated?.forEach((calculate, id) => associate(id, calculate));
 }

@@ -1,17 +1,24 @@
 /**
  * The pane: form, preview, and what it does in the workbook. It is the same in Excel and in the workbench.
  */
-import { problemSentence } from "../cellar/batch/problem";
 import type { Host } from "../hosts/host";
-import { keepBatchFile, readBatchFile } from "./batch-files";
+import { keepBatchFile } from "./batch-files";
+import type { Command } from "./commands";
+import { deskOf } from "./desk";
 import { button, element } from "./dom";
 import { batchForm } from "./form";
 import { formulasChoice } from "./formulas-choice";
+import { freezeSection } from "./freeze";
 import { functionSection } from "./function-list";
-import { mendingSentence, planned, type Planned } from "./planned";
-import { planChoices, plansSection, updateOffer } from "./plans";
-import { previewOf } from "./preview";
-import { PLAN_MARK } from "../workbook/plan/read";
+import { languageChoice } from "./language";
+import { lazySection } from "./lazy-section";
+import { fileOpener } from "./opened-files";
+import { planned, type Planned } from "./planned";
+import { plansSection } from "./plans";
+import { previewSection } from "./preview";
+import { errandsAt } from "./sheet-errands";
+import { Units } from "./units";
+import { welcome } from "./welcome";
 import { workingSection } from "./working";
 
 export interface Pane {
@@ -19,58 +26,55 @@ export interface Pane {
   connect(host: Host): void;
   /** Says in words why there is no spreadsheet. */
   explain(reason: string): void;
+  /** What a button outside the pane asks for. */
+  command(wanted: Command): void;
 }
 
 const COPY = " copy";
 
-/** What writes and reads plans is loaded when it is first asked for: the templates are the larger part of the pane. */
-const actions = () => import("./workbook-actions");
-
 /** Invented batches to look at and to throw away. */
 export type Example = { readonly batch: { readonly name: string } };
 
-const lacking = (unread: readonly string[]) =>
-  unread.length === 0 ? "" : ` Not read, as the cell is gone or shows an error: ${unread.join(", ")}.`;
-
 export function openPane(root: HTMLElement, examples: readonly [Example, ...Example[]]): Pane {
-  let host: Host | null = null;
+  const units = new Units();
   let current: Planned = { problems: [] };
-  let busy = false;
   /** The plan's sheet that the form was read from. */
   let readFrom: string | null = null;
+  /** Whether the form still is an invented batch, as it came. */
+  let isExample = true;
 
-  const preview = element("section", {
-    class: "preview",
-    "aria-label": "Figures of the form",
-    "aria-live": "polite",
-  });
-  const status = element("div", { class: "status", role: "status" });
-  const say = (...said: (Node | string)[]) => status.replaceChildren(...said);
-  const write = button("Write the plan", { class: "write", disabled: true });
+  const desk = deskOf(() => update());
+  const plans = plansSection();
+  const language = languageChoice([root, ...document.querySelectorAll(".bar")]);
+  const errands = errandsAt(desk, plans, language.sheets);
+  const preview = previewSection(units);
   const formulas = formulasChoice();
-  const updateSheet = button("Update the sheet", { hidden: true });
-  const copy = button("Copy as a new batch", { hidden: true });
-  const form = batchForm(() => {
-    say("");
+  const form = batchForm(units, () => {
+    isExample = false;
+    desk.say("");
     update();
   });
-  const openFile = element("input", {
-    type: "file",
-    accept: ".json,.xlsx",
-    id: "batch-file",
-    class: "visually-hidden",
-  });
+  units.onChange(() => update());
+
+  const write = button("Write the plan", { class: "write", disabled: true });
+  const updateSheet = button("Update the sheet", { hidden: true });
+  const copy = button("Copy as a new batch", { hidden: true });
   const keep = button("Keep as a file");
   const empty = button("Empty");
-  const example = element(
-    "select",
-    { "aria-label": "Examples", class: "examples" },
-    element("option", { value: "" }, "Examples …"),
-    ...examples.map(({ batch }, index) => element("option", { value: String(index) }, batch.name)),
-  );
-  const plans = plansSection();
+  const openFile = fileOpener(desk.say, (batch, said) => replaceForm(said, batch));
+  const example = exampleList(examples);
   const working = workingSection();
   const functions = functionSection();
+  const whatIf = lazySection("What if", "what-if", async () => {
+    const { variantsSection } = await import("./variants");
+    return variantsSection(units, (batch, said) => replaceForm(`${said} `, batch));
+  });
+  const bench = lazySection("Dosage bench", "bench", async () => {
+    const { benchSection } = await import("./bench");
+    return benchSection(units, (sweetness) => form.set("dosage.target_gL", sweetness));
+  });
+  form.add("dosage", bench.element);
+
   root.replaceChildren(
     element(
       "header",
@@ -84,109 +88,41 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
         keep,
         empty,
         example,
+        language.element,
       ),
     ),
-    plans.element,
-    working.element,
-    functions.element,
-    form.element,
+    element(
+      "div",
+      { class: "sections" },
+      ...[welcome(() => emptyForm())].filter((part) => part !== null),
+      plans.element,
+      working.element,
+      form.element,
+      whatIf.element,
+      functions.element,
+      freezeSection(desk),
+    ),
     element(
       "footer",
       {},
-      preview,
+      preview.element,
       element("div", { class: "actions" }, write, updateSheet, copy),
       formulas.element,
-      status,
+      desk.status,
     ),
   );
 
   function update(): void {
     current = planned(form.given());
-    const problems = "problems" in current ? current.problems : [];
-    const elsewhere = form.show(problems);
-    preview.replaceChildren(
-      "plan" in current
-        ? previewOf(current.inputs, current.plan)
-        : element("p", { class: "verdict" }, mendingSentence(problems)),
-      ...elsewhere.map((problem) => element("p", { class: "problem" }, problemSentence(problem))),
-    );
-    const canWrite = !busy && host !== null && "plan" in current;
-    write.disabled = updateSheet.disabled = !canWrite;
+    preview.show(current, form.show(current));
+    const inputs = "plan" in current ? current.inputs : null;
+    whatIf.follow(inputs);
+    bench.follow(inputs);
+    write.disabled = updateSheet.disabled = desk.busy || desk.host === null || !("plan" in current);
     updateSheet.hidden = copy.hidden = readFrom === null;
     if (readFrom !== null) updateSheet.textContent = `Update “${readFrom}”`;
     write.textContent = readFrom === null ? "Write the plan" : "Write as another plan";
   }
-
-  /** One thing at a time in the workbook; what goes wrong is told, with what it was to be. */
-  async function doing(what: string, notDone: string, action: (host: Host) => Promise<void>): Promise<void> {
-    if (busy || host === null) return;
-    busy = true;
-    say(`${what} …`);
-    update();
-    try {
-      await action(host);
-    } catch (error) {
-      say(`${notDone} ${error instanceof Error ? error.message : String(error)}`);
-    } finally {
-      busy = false;
-      update();
-    }
-  }
-
-  const lookForPlans = async (at: Host) =>
-    plans.show((await at.sheetsNaming(PLAN_MARK)).map(({ name }) => name));
-
-  const writePlan = () =>
-    doing("Writing", "The plan was not written.", async (at) => {
-      if (!("plan" in current)) return;
-      const { inputs, plan } = current;
-      say(await (await actions()).writeBatch(at, inputs, plan, formulas.chosen()));
-      await lookForPlans(at);
-    });
-
-  const writeSeasonSheet = () =>
-    doing("Writing", "The season was not written.", async (at) =>
-      say(await (await actions()).writeSeason(at, formulas.chosen())),
-    );
-
-  const readSheet = () =>
-    doing("Reading", "The plan was not read.", async (at) => {
-      const name = plans.chosen();
-      if (name === undefined) return;
-      const { batch, unread } = await (await actions()).readPlan(at, name);
-      replaceForm(
-        `Read from “${name}”.${lacking(unread)} What you change here changes the sheet only when you update it. `,
-        batch,
-        name,
-      );
-    });
-
-  /** First what would change; then, if the user says so, the change itself. */
-  const showChanges = () =>
-    doing("Comparing", "The sheet was not compared.", async (at) => {
-      if (readFrom === null || !("plan" in current)) return;
-      const { inputs } = current;
-      const name = readFrom;
-      const { changes, missing } = await (await actions()).compareWith(at, name, inputs);
-      if (missing.length > 0) {
-        throw new Error(`“${name}” has no cell for ${missing.join(", ")}; write another plan instead.`);
-      }
-      if (changes.length === 0) {
-        say(`“${name}” holds all this already; there is nothing to change.`);
-        return;
-      }
-      say(
-        ...updateOffer(
-          name,
-          changes,
-          () =>
-            void doing("Changing", "Not updated.", async (there) => {
-              say(await (await actions()).updatePlan(there, name, inputs, changes));
-            }),
-          () => say("Nothing was changed."),
-        ),
-      );
-    });
 
   /** What was found out of the old batch is not the new one's. */
   function copyBatch(): void {
@@ -203,92 +139,85 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     );
   }
 
-  async function openBatch(file: File): Promise<void> {
-    openFile.value = "";
-    if (/\.xlsx$/i.test(file.name)) return openWorkbook(file);
-    const { batch, said } = await readBatchFile(file);
-    if (batch === undefined) say(said);
-    else replaceForm(`${said} `, batch);
-  }
-
-  /** The plans of a workbook, whichever program saved it: one goes into the form, of several one is chosen. */
-  async function openWorkbook(file: File): Promise<void> {
-    try {
-      const { plansInFile } = await actions();
-      const found = await plansInFile(new Uint8Array(await file.arrayBuffer()));
-      const take = ({ name, batch, unread }: (typeof found)[number]) =>
-        replaceForm(
-          `Read from “${name}” of ${file.name}.${lacking(unread)} Write it as a plan of this workbook. `,
-          batch,
-        );
-      const [only, ...more] = found;
-      if (only && more.length === 0) take(only);
-      else say(...planChoices(file.name, found, take));
-    } catch (error) {
-      say(`${file.name} was not read: ${error instanceof Error ? error.message : String(error)}`);
-    }
-  }
-
   const emptyForm = () => replaceForm("Emptied; fields with a usual value show it. ", {});
 
   /** What stood in the form can be brought back. */
-  function replaceForm(said: string, batch: unknown, from: string | null = null): void {
-    const before = { form: form.given("hidden too"), readFrom };
-    form.fill(batch);
-    readFrom = from;
+  function replaceForm(said: string, batch: unknown, from: string | null = null, invented = false): void {
+    const before = { form: form.given("hidden too"), readFrom, isExample };
+    const put = (content: unknown, source: string | null, isInvented: boolean) => {
+      form.fill(content);
+      readFrom = source;
+      isExample = isInvented;
+      update();
+    };
+    put(batch, from, invented);
     const back = button("Bring the form back");
     back.addEventListener("click", () => {
-      form.fill(before.form);
-      readFrom = before.readFrom;
-      say("");
-      update();
+      put(before.form, before.readFrom, before.isExample);
+      desk.say("");
     });
-    say(said, back);
-    update();
+    desk.say(said, back);
   }
 
   // the second click of a double click is not a second order
-  const onClick = (on: HTMLButtonElement, action: () => Promise<void>) =>
+  const onClick = (on: HTMLButtonElement, action: () => unknown) =>
     on.addEventListener("click", (event) => void (event.detail > 1 ? undefined : action()));
-  onClick(write, writePlan);
-  onClick(updateSheet, showChanges);
-  onClick(plans.read, readSheet);
-  onClick(plans.season, writeSeasonSheet);
-  onClick(plans.again, () =>
-    doing("Looking", "The workbook was not read.", async (at) => {
-      await lookForPlans(at);
-      say("");
-    }),
+  onClick(write, () => "plan" in current && errands.writePlan(current, formulas.chosen(), isExample));
+  onClick(
+    updateSheet,
+    () => readFrom !== null && "plan" in current && errands.update(readFrom, current.inputs),
   );
-  copy.addEventListener("click", copyBatch);
-  openFile.addEventListener("change", () => {
-    const file = openFile.files?.[0];
-    if (file) void openBatch(file);
+  onClick(plans.read, () => {
+    const name = plans.chosen();
+    if (name !== undefined) void errands.readSheet(name, (batch, said) => replaceForm(said, batch, name));
   });
-  keep.addEventListener("click", () => say(keepBatchFile(form.given())));
+  onClick(plans.season, () => errands.writeSeason(formulas.chosen()));
+  onClick(plans.again, () => errands.lookForPlans());
+  copy.addEventListener("click", copyBatch);
+  keep.addEventListener("click", () => desk.say(keepBatchFile(form.given())));
   empty.addEventListener("click", emptyForm);
   example.addEventListener("change", () => {
     const chosen = examples[Number(example.value)];
     example.value = "";
     if (chosen)
-      replaceForm(`${chosen.batch.name}: an invented batch, to look at and to throw away. `, chosen);
+      replaceForm(
+        `${chosen.batch.name}: an invented batch, to look at and to throw away. `,
+        chosen,
+        null,
+        true,
+      );
   });
 
   form.fill(examples[0]);
   update();
   return {
-    connect(connected) {
-      host = connected;
+    connect(host) {
+      desk.connect(host);
       working.follow(host);
       functions.follow(host);
+      formulas.follow(host);
       plans.show([]);
-      say("");
-      update();
-      void doing("Looking for plans", "The workbook was not read.", async (at) => {
-        await lookForPlans(at);
-        say("");
-      });
+      root.querySelector<HTMLElement>(".freeze")!.hidden = false;
+      desk.say("");
+      void errands.lookForPlans();
     },
-    explain: (reason) => say(reason),
+    explain: (reason) => desk.say(reason),
+    command(wanted) {
+      if (wanted === "new-plan") {
+        emptyForm();
+        form.focus();
+      }
+      if (wanted === "season") plans.open();
+      if (wanted === "functions") functions.open();
+    },
   };
+}
+
+function exampleList(examples: readonly Example[]): HTMLSelectElement {
+  return element(
+    "select",
+    { "aria-label": "Examples", class: "examples" },
+    element("option", { value: "" }, "Examples …"),
+    ...examples.map(({ batch }, index) => element("option", { value: String(index) }, batch.name)),
+  );
 }

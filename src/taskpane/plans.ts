@@ -12,6 +12,8 @@ export interface PlansSection {
   /** The plan chosen in the list, if there is any. */
   chosen(): string | undefined;
   show(names: readonly string[]): void;
+  /** Opens the section and goes to it. */
+  open(): void;
 }
 
 export function plansSection(): PlansSection {
@@ -39,6 +41,11 @@ export function plansSection(): PlansSection {
     read,
     season,
     again,
+    open() {
+      section.open = true;
+      section.scrollIntoView({ block: "nearest" });
+      (season.disabled ? again : season).focus();
+    },
     chosen: () => (list.value === "" ? undefined : list.value),
     show(names) {
       const before = list.value;

@@ -1,74 +1,60 @@
 /**
- * The few results to see while typing: what to weigh, pour and expect, and whether anything is out of bounds.
+ * The few results to see while typing, and whether anything is out of bounds: one line, and more for who opens it.
  */
 import type { BatchInputs } from "../cellar/batch/fields";
 import type { BatchPlan } from "../cellar/batch/plan";
-import { CHECK_KEYS, type Verdict } from "../cellar/batch/checks";
-import { checkPhrase } from "../workbook/plan/checks";
-import { wordNumber } from "../cellar/refusal";
+import { problemSentence, type Problem } from "../cellar/batch/problem";
 import { element } from "./dom";
-import { shownResult } from "./typed-numbers";
+import { findings, verdictSentence, type Finding } from "./findings";
+import { mendingSentence, type Planned } from "./planned";
+import { keyFigures, type Figure } from "./steps";
+import type { Units } from "./units";
 
-interface Figure {
-  readonly label: string;
-  readonly value: string;
-  readonly unit: string;
+export interface Preview {
+  readonly element: HTMLElement;
+  /** `elsewhere`: problems that no box of the form shows. */
+  show(planned: Planned, elsewhere: readonly Problem[]): void;
 }
 
-export function figures(
-  { batch, tirage: given }: BatchInputs,
-  { tirage, dosage, costs }: BatchPlan,
-): Figure[] {
-  const bar = (expected: number, high: number) => `${shownResult(expected, 2)} (to ${shownResult(high, 2)})`;
-  const { cellar, hottest } = tirage.pressures;
-  return [
-    { label: "Sugar to weigh", value: shownResult(tirage.sugarKg, 2), unit: "kg" },
-    ...(tirage.liqueurL > 0
-      ? [{ label: "Tirage liqueur", value: shownResult(tirage.liqueurL, 1), unit: "L" }]
-      : []),
-    { label: "Bottles", value: shownResult(tirage.bottles, 0), unit: "" },
-    {
-      label: `Excess pressure, cellar, ${shownResult(given.cellar_C, 0)} °C`,
-      value: bar(cellar.expected, cellar.high),
-      unit: "bar",
+export function previewSection(units: Units): Preview {
+  const verdict = element("summary", { class: "verdict" });
+  const body = element("div");
+  const section = element("details", { class: "glance" }, verdict, body);
+  return {
+    element: element(
+      "section",
+      { class: "preview", "aria-label": "Figures of the form", "aria-live": "polite" },
+      section,
+    ),
+    show(planned, elsewhere) {
+      const problems = elsewhere.map((each) => element("p", { class: "problem" }, problemSentence(each)));
+      if ("plan" in planned) {
+        const found = findings(planned.plan);
+        verdict.textContent = verdictSentence(found);
+        section.dataset.worst = planned.plan.worst;
+        body.replaceChildren(...figuresAndFindings(planned.inputs, planned.plan, units, found), ...problems);
+      } else {
+        verdict.textContent = mendingSentence(planned.problems);
+        section.dataset.worst = "mend";
+        body.replaceChildren(...problems);
+      }
     },
-    {
-      label: `Excess pressure, hottest, ${shownResult(given.hottest_C, 0)} °C`,
-      value: bar(hottest.expected, hottest.high),
-      unit: "bar",
-    },
-    { label: "Dosage a bottle", value: shownResult(dosage.eachMl, 2), unit: "mL" },
-    { label: "Driest term permitted", value: dosage.terms[0]!, unit: "" },
-    {
-      label:
-        costs.unpriced === 0
-          ? "Cost of a saleable bottle"
-          : `Cost of a saleable bottle, ${costs.unpriced} prices missing`,
-      value: shownResult(costs.perBottle, 2),
-      unit: batch.currency,
-    },
-  ];
+  };
 }
 
-/** Verdicts in words, the worst first: "Months on the lees at least 9 months: 3". */
-export function findings({ checks }: BatchPlan): { readonly verdict: Verdict; readonly what: string }[] {
-  const wanted = (verdict: Verdict) =>
-    CHECK_KEYS.filter((key) => checks[key].verdict === verdict).map((key) => {
-      const check = checks[key];
-      const { value, limit } = check;
-      const blank = value === "" || limit === "";
-      const shown = blank
-        ? "nothing given"
-        : typeof value === "number"
-          ? wordNumber(Number(value.toFixed(2)))
-          : value;
-      return { verdict, what: `${checkPhrase(key, check)}: ${shown}` };
-    });
-  return [...wanted("stop"), ...wanted("look again")];
+function figuresAndFindings(
+  inputs: BatchInputs,
+  plan: BatchPlan,
+  units: Units,
+  found: readonly Finding[],
+): HTMLElement[] {
+  const table = figureTable(keyFigures(inputs, plan, units));
+  table.prepend(element("caption", {}, "Figures of this form; a sheet once written goes its own way."));
+  return found.length === 0 ? [table] : [table, findingList(found)];
 }
 
-export function previewOf(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
-  const rows = figures(inputs, plan).map(({ label, value, unit }) =>
+export function figureTable(figures: readonly Figure[]): HTMLElement {
+  const rows = figures.map(({ label, value, unit }) =>
     element(
       "tr",
       {},
@@ -77,24 +63,19 @@ export function previewOf(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
       element("td", { class: "unit" }, unit),
     ),
   );
-  const found = findings(plan);
-  const verdicts =
-    found.length === 0
-      ? element("p", { class: "verdict" }, "All checks are fine.")
-      : element(
-          "ul",
-          { class: "findings" },
-          ...found.map(({ verdict, what }) => element("li", {}, element("strong", {}, `${verdict}: `), what)),
-        );
-  return element(
-    "div",
-    {},
-    element(
-      "table",
-      { class: "figures" },
-      element("caption", {}, "Figures of this form; a sheet once written goes its own way."),
-      element("tbody", {}, ...rows),
-    ),
-    verdicts,
-  );
+  return element("table", { class: "figures" }, element("tbody", {}, ...rows));
 }
+
+export const findingList = (found: readonly Finding[]): HTMLElement =>
+  element(
+    "ul",
+    { class: "findings" },
+    ...found.map(({ verdict, what }) =>
+      element(
+        "li",
+        { class: verdict === "stop" ? "stop" : "again" },
+        element("strong", {}, `${verdict}: `),
+        what,
+      ),
+    ),
+  );

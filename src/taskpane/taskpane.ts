@@ -7,7 +7,7 @@ import magnums from "../../sample-workbooks/oxlip-hill-magnum-zero.json";
 import rose from "../../sample-workbooks/oxlip-hill-rose.json";
 import { excelHost } from "../hosts/excel/excel-host";
 import type { Host } from "../hosts/host";
-import { associateCommands } from "./commands";
+import { associateCommands, COMMAND_EVENT, type Command } from "./commands";
 import { handOverFunctions, officeCame } from "./office";
 import { openPane } from "./pane";
 import "./taskpane.css";
@@ -52,11 +52,20 @@ async function connectExcel(): Promise<void> {
 }
 
 const pane = openPane(document.getElementById("pane")!, [brut, rose, magnums]);
+window.addEventListener(COMMAND_EVENT, (event) => pane.command((event as CustomEvent<Command>).detail));
 const connected = window.mousseHost ? window.mousseHost.then((host) => pane.connect(host)) : connectExcel();
 connected.catch((error: unknown) => pane.explain(error instanceof Error ? error.message : NO_EXCEL));
 
 setTimeout(() => {
-  Promise.all([import("./workbook-actions"), import("./explanations")]).catch(() => {
+  const ahead = [
+    import("./workbook-actions"),
+    import("./explanations"),
+    import("./function-choice").then(({ listedFunctions }) => listedFunctions()),
+    import("./drawings"),
+    import("./variants"),
+    import("./bench"),
+  ];
+  Promise.all<unknown>(ahead).catch(() => {
     // asked for again when it is needed, and told then
   });
 }, AHEAD_MS);

@@ -1,6 +1,8 @@
 /**
- * Numbers as people type them, with a point or a comma for the decimals.
+ * Numbers and dates as people type and read them, with a point or a comma for the decimals.
  */
+import { dateFromSerial } from "../cellar/ageing";
+import { domains, isWithin } from "../cellar/domains";
 
 /** The number, or the text itself where it is none, so that the refusal can quote it. */
 export function typedNumber(typed: string): number | string | null {
@@ -23,4 +25,17 @@ export const shownNumber = (value: number) => String(Number(value.toPrecision(SH
 /** A result with its decimals and thousands, in the reader's own locale. */
 export function shownResult(value: number, decimals: number, locale?: string): string {
   return value.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+}
+
+/** A day of the calendar as the reader writes it; nothing that a sheet could hold is a dash. */
+export function shownDate(serial: number, locale?: string): string {
+  if (!isWithin(domains.dateSerial, serial)) return "–";
+  const { year, month, day } = dateFromSerial(serial);
+  const date = new Date(Date.UTC(year, month - 1, day));
+  return date.toLocaleDateString(locale, {
+    day: "numeric",
+    month: "short",
+    year: "numeric",
+    timeZone: "UTC",
+  });
 }

@@ -6,22 +6,41 @@ import type { BatchInputs } from "../cellar/batch/fields";
 import { parseBatchInputs } from "../cellar/batch/inputs";
 import { planBatch, type BatchPlan } from "../cellar/batch/plan";
 import { problemSentence, type Problem } from "../cellar/batch/problem";
-import type { Host, NamedSheet } from "../hosts/host";
+import type { Host, NamedSheet, Progress } from "../hosts/host";
 import { readNamedSheets } from "../hosts/xlsx/read";
 import { batchBook, seasonOf, type Formulas } from "../workbook/book";
 import type { LinkedPlan } from "../workbook/linked-plan";
+import { NOTES_LANGUAGE } from "../workbook/notes/names";
 import { NOTES_MARK } from "../workbook/notes/sheet";
 import { CHECKS_HEADING } from "../workbook/plan/checks";
+import { translatedSheets } from "../workbook/translated";
+import { ENGLISH, languageCalled, plainWords, type SheetLanguage } from "../words/sheet-language";
 import {
   PLAN_MARK,
   batchOnSheet,
   unreadInputs,
   inputChanges,
+  inSheetWords,
+  plainCells,
   type Comparison,
   type InputChange,
 } from "../workbook/plan/read";
 
-export const plansIn = (host: Host) => host.sheetsNaming(PLAN_MARK);
+/** Every plan, with the words of its choices as the code knows them. */
+export async function plansIn(host: Host): Promise<NamedSheet[]> {
+  const [sheets, plain] = await Promise.all([host.sheetsNaming(PLAN_MARK), plainWords()]);
+  return sheets.map(({ name, cells }) => ({ name, cells: plainCells(cells, plain) }));
+}
+
+/** The Notes sheet that is there, and the language of the workbook's sheets: its own, or the one wanted. */
+async function notesIn(host: Host, wanted: SheetLanguage) {
+  const [notes] = await host.sheetsNaming(NOTES_MARK);
+  if (!notes) return { known: undefined, language: wanted };
+  return {
+    known: { sheet: notes.name, places: notes.cells },
+    language: await languageCalled(notes.cells.get(NOTES_LANGUAGE)?.value),
+  };
+}
 
 /** The plan's sheet as it is now; it may be gone, or renamed. */
 async function planNow(host: Host, name: string): Promise<NamedSheet> {
@@ -36,20 +55,21 @@ export async function writeBatch(
   inputs: BatchInputs,
   plan: BatchPlan,
   formulas: Formulas = "add-in",
-): Promise<string> {
-  const [notes] = await host.sheetsNaming(NOTES_MARK);
-  const { sheets } = batchBook([{ inputs, plan }], await host.sheetNames(), {
-    formulas,
-    ...(notes && { known: { sheet: notes.name, places: notes.cells } }),
-  });
-  await host.write({ sheets });
+  progress?: Progress,
+  wanted: SheetLanguage = ENGLISH,
+): Promise<{ readonly said: string; readonly sheets: readonly string[] }> {
+  const { known, language } = await notesIn(host, wanted);
+  const taken = await host.sheetNames();
+  const { sheets: english } = batchBook([{ inputs, plan }], taken, { formulas, ...(known && { known }) });
+  const row = english[0]!.cells.find(({ value }) => value === CHECKS_HEADING)!.row + 1;
+  const sheets = translatedSheets(english, language, taken);
+  const leftOut = await host.write({ sheets }, progress);
   const [sheet] = sheets;
-  const row = sheet!.cells.find(({ value }) => value === CHECKS_HEADING)!.row + 1;
   const others = sheets.slice(1).map(({ name }) => `“${name}”`);
-  return (
+  const said =
     `Written to ${host.name}: sheet “${sheet!.name}”. Look at its checks first, from row ${row}: the worst is ` +
-    `“${plan.worst}”. With it: ${others.join(", ")}.`
-  );
+    `“${plan.worst}”. With it: ${others.join(", ")}.`;
+  return { said: [said, ...leftOut].join(" "), sheets: sheets.map(({ name }) => name) };
 }
 
 /** What stands in the sheet, and the inputs that could not be read from it. */
@@ -75,9 +95,10 @@ export async function plansInFile(file: Uint8Array): Promise<PlanInFile[]> {
   const sheets = await readNamedSheets(file, PLAN_MARK).catch((reason: unknown) => {
     throw new Error("it is not an .xlsx workbook that can be read", { cause: reason });
   });
+  const plain = await plainWords();
   return sheets.map(({ name, cells }) => ({
     name,
-    batch: batchOnSheet(cells),
+    batch: batchOnSheet(plainCells(cells, plain)),
     unread: unreadInputs(cells),
   }));
 }
@@ -93,25 +114,35 @@ export async function updatePlan(
   if (JSON.stringify(changes) !== JSON.stringify(shown)) {
     throw new Error(`“${name}” has changed meanwhile, so nothing was put in: look at the changes again.`);
   }
-  await host.change(changes.map(({ row, column, to }) => ({ sheet: name, row, column, value: to })));
+  const { language } = await notesIn(host, ENGLISH);
+  const inWords = (change: InputChange) => inSheetWords(change, language.translate);
+  await host.change(
+    changes.map((each) => ({ sheet: name, row: each.row, column: each.column, value: inWords(each) })),
+  );
   const count = changes.length === 1 ? "1 input" : `${changes.length} inputs`;
   return `Changed ${count} of “${name}”; nothing else was touched.`;
 }
 
 /** Writes a season of all plans in the workbook; answers in words. */
-export async function writeSeason(host: Host, formulas: Formulas = "add-in"): Promise<string> {
+export async function writeSeason(
+  host: Host,
+  formulas: Formulas = "add-in",
+  progress?: Progress,
+  wanted: SheetLanguage = ENGLISH,
+): Promise<string> {
   const found = await plansIn(host);
   if (found.length === 0) throw new Error("There is no plan in the workbook yet: write one first.");
   const linked = found.map(linkedFrom);
   const problems = linked.flatMap((each) => ("problems" in each ? [problemsOf(each)] : []));
   if (problems.length > 0) throw new Error(`Mend these plans first. ${problems.join(" ")}`);
   const plans = linked.flatMap((each) => ("problems" in each ? [] : [each]));
-  const [notes] = await host.sheetsNaming(NOTES_MARK);
-  const known = notes && { sheet: notes.name, places: notes.cells };
-  const sheet = seasonOf(plans, await host.sheetNames(), known, formulas);
-  await host.write({ sheets: [sheet] });
+  const { known, language } = await notesIn(host, wanted);
+  const taken = await host.sheetNames();
+  const [sheet] = translatedSheets([seasonOf(plans, taken, known, formulas)], language, taken);
+  const leftOut = await host.write({ sheets: [sheet!] }, progress);
   const count = plans.length === 1 ? "1 plan" : `${plans.length} plans`;
-  return `Written to ${host.name}: sheet “${sheet.name}”, from ${count}. It follows them from now on.`;
+  const said = `Written to ${host.name}: sheet “${sheet!.name}”, from ${count}. It follows them from now on.`;
+  return [said, ...leftOut].join(" ");
 }
 
 interface Faulty {

@@ -39,7 +39,9 @@ async function startGrid(): Promise<GridHost> {
 
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: { ...locale, ...validationLocale, ...formattingLocale, ...drawingLocale } },
+    locales: {
+      [LocaleType.EN_US]: { ...locale, ...validationLocale, ...formattingLocale, ...drawingLocale },
+    },
   });
   const presets = [
     UniverSheetsCorePreset({

@@ -2,9 +2,10 @@
  * Round trips and bytes that the Excel host takes, on the genuine Excel proxies.
  */
 import { excelHost } from "../../src/hosts/excel/excel-host";
-import type { SheetData, Validation } from "../../src/workbook/data";
+import type { Validation } from "../../src/workbook/data";
 import { standInWorkbook } from "../support/excel-proxies";
 import {
+  bareBytes,
   everything,
   planLike,
   sheetOf,
@@ -46,28 +47,6 @@ describe("round trips", () => {
 });
 
 describe("payload", () => {
-  /** The least that the same cells can cost: one block of contents, one of number formats, and no looks. */
-  async function bareBytes({ cells }: SheetData): Promise<number> {
-    const workbook = standInWorkbook();
-    const rows = Math.max(...cells.map(({ row }) => row)) + 1;
-    const columns = Math.max(...cells.map(({ column }) => column)) + 1;
-    const blank = <Entry>(entry: Entry) =>
-      Array.from({ length: rows }, () => Array<Entry>(columns).fill(entry));
-    const formulas = blank<unknown>("");
-    const formats = blank("General");
-    for (const { row, column, value, formula, format } of cells) {
-      formulas[row]![column] = formula === undefined ? (value ?? "") : `=${formula}`;
-      formats[row]![column] = format ?? "General";
-    }
-    await Excel.run(async (context) => {
-      const range = context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, rows, columns);
-      range.formulas = formulas;
-      range.numberFormat = formats;
-      await context.sync();
-    });
-    return bytesOf(workbook);
-  }
-
   test.each([120, 2000])("%i rows with all looks take less than twice the bare cells", async (rows) => {
     const sheet = planLike("Plan", rows);
     const bare = await bareBytes(sheet);

@@ -1,45 +1,44 @@
 /**
  * One request of the genuine proxies, done on the stand-in workbook action by action.
  */
+import { cellsAt, namesOn, selected } from "./excel-answers";
+import {
+  blockFrom,
+  cellsOf,
+  checkTable,
+  named,
+  NOT_THERE,
+  selectedCell,
+  usedCells,
+  type Target,
+} from "./excel-targets";
 import type { ActionInfo, ArgumentInfo, PathInfo } from "./excel-wire";
 import {
   addName,
-  blockOf,
   checkName,
   copySheet,
   emptySheet,
   formatCells,
-  loadedCells,
   moveSheet,
-  nameValue,
   same,
   typeInto,
-  type Block,
+  type Done,
+  type Name,
   type Sheet,
 } from "./excel-workbook";
 
-/** Something done on a sheet or on the workbook. */
-export interface Operation {
+/** Something done on a sheet or on the workbook: a method, or a property that was set. */
+export interface Operation extends Done {
   /** null: on the workbook. */
   readonly sheet: Sheet | null;
-  /** Where, as a chain from the sheet: "GetRange(A1:B2).Format.Font". */
-  readonly on: string;
-  /** What: a method, or a property that was set. */
-  readonly name: string;
-  readonly args: readonly unknown[];
 }
 export interface Workbook {
   readonly sheets: Sheet[];
+  readonly names: Name[];
+  readonly settings: Map<string, unknown>;
   active: string | null;
-}
-
-/** What a path leads to: the chain of names, from the sheet where it passes through one. */
-interface Target {
-  /** null: a sheet was asked for, and there is none. */
-  readonly sheet?: Sheet | null;
-  readonly chain: string;
-  /** The cells, where it is a range. */
-  readonly block?: Block;
+  /** The cell that is selected; the first of all if none is named. */
+  selected?: { readonly sheet: string; readonly address: string };
 }
 
 export class Batch {
@@ -48,24 +47,28 @@ export class Batch {
   constructor(
     private readonly workbook: Workbook,
     private readonly paths: Readonly<Record<string, PathInfo>>,
-    private readonly operations: Operation[],
+    private readonly record: (operation: Operation) => void,
     private readonly calculationMode: string,
   ) {}
 
-  perform({ ActionType: type, Name: name, ObjectPathId: pathId, ArgumentInfo: given }: ActionInfo): unknown {
+  perform({ ActionType: type, Name: name, ObjectPathId: pathId, ...rest }: ActionInfo): unknown {
     const target = this.target(pathId);
-    const args = this.argumentsOf(given);
+    const args = this.argumentsOf(rest.ArgumentInfo);
     if (type === 1) return this.identity(target);
-    if (type === 2) return this.loaded(target);
+    if (type === 2) {
+      const answer = this.loaded(target);
+      return answer && selected(answer, rest.QueryInfo?.Select);
+    }
     // Excel does nothing, and answers nothing, on an object that is not there
     if (target.sheet === null) return null;
-    const { sheet, chain, block } = target;
-    this.operations.push({ sheet: sheet ?? null, on: chain, name, args });
+    const { sheet, chain, block, note } = target;
+    this.record({ sheet: sheet ?? null, on: chain, name, args });
     if (!sheet) return {};
     if (chain === "") this.onSheet(sheet, name, args);
     else if (name === "Formulas" && block) typeInto(sheet, block, args[0]);
     else if (name === "NumberFormat" && block) formatCells(sheet, block, args[0]);
-    else sheet.done.push(`${chain} ${name} ${JSON.stringify(args)}`);
+    else if (name === "Content" && note !== undefined) sheet.notes.set(note, String(args[0]));
+    else sheet.done.push({ on: chain, name, args });
     return {};
   }
 
@@ -77,26 +80,22 @@ export class Batch {
     } else if (name === "Delete") sheets.splice(sheets.indexOf(sheet), 1);
     else if (name === "Position") moveSheet(sheets, sheet, Number(first));
     else if (name === "Activate") this.workbook.active = sheet.name;
-    else sheet.done.push(`${name} ${JSON.stringify(first)}`);
+    else sheet.done.push({ on: "", name, args: [first] });
   }
 
-  private identity({ sheet, chain }: Target): unknown {
+  private identity({ sheet, chain }: Target): Readonly<Record<string, unknown>> | null {
     if (sheet === null) return null;
     return sheet && chain === "" ? { Id: sheet.id } : {};
   }
 
-  private loaded(target: Target): unknown {
-    const { sheet, chain, block } = target;
-    if (sheet && block) return loadedCells(sheet, block);
-    if (sheet && chain === "Names") {
-      const items = sheet.names.map((each) => ({
-        Name: each.name,
-        Scope: each.scope ?? "Worksheet",
-        Value: nameValue(sheet, each),
-      }));
-      return { _Items: items };
-    }
-    if (sheet || sheet === null) return this.identity(target);
+  private loaded(target: Target): Readonly<Record<string, unknown>> | null {
+    const { sheet, chain, block, note, setting } = target;
+    if (sheet === null) return null;
+    if (setting !== undefined) return { Key: setting, Value: this.workbook.settings.get(setting) };
+    if (sheet && note !== undefined) return { Content: sheet.notes.get(note) };
+    if (sheet && block) return cellsAt(sheet, block);
+    if (sheet && chain === "Names") return namesOn(sheet);
+    if (sheet) return { ...this.identity(target), ...(chain === "" && { Name: sheet.name }) };
     if (chain === "Worksheets") {
       return { _Items: this.workbook.sheets.map(({ id, name }) => ({ Id: id, Name: name })) };
     }
@@ -129,56 +128,79 @@ export class Batch {
     ParentObjectPathId: parentId,
     ArgumentInfo: given,
   }: PathInfo): Target {
+    if (type === 7) return NOT_THERE;
     if (type === 1 || parentId === undefined) return { chain: "" };
     const parent = this.target(parentId);
+    // whatever is asked of an object that is not there is not there either
+    if (parent.sheet === null) return NOT_THERE;
     const args = this.argumentsOf(given);
-    if (parent.sheet === undefined && parent.chain === "Worksheets")
-      return { sheet: this.sheet(name, args), chain: "" };
     const { sheet } = parent;
-    if (sheet && type === 3 && parent.chain === "" && name === "Copy") return this.copy(sheet, args);
     const step = type === 4 ? name : `${name || "GetItem"}(${args.join(",")})`;
     const chain = parent.chain === "" ? step : `${parent.chain}.${step}`;
-    if (sheet && type === 3 && name === "Add") {
-      this.operations.push({ sheet, on: parent.chain, name, args });
-      if (parent.chain === "Names") addName(sheet, String(args[0]), String(args[1]));
+    if (name === "GetRangeOrNullObject") return cellsOf(this.workbook.sheets, parent);
+    if (!sheet) return this.inWorkbook(parent.chain, name, args) ?? { chain };
+    if (type === 3 && parent.chain === "" && name === "Copy") return this.copy(sheet, args);
+    if (type === 4 && parent.block && name === "Worksheet") return { sheet, chain: "" };
+    if (type === 3 && name === "Add") this.add(sheet, parent.chain, args);
+    if (parent.chain === "Names" && name === "GetItemOrNullObject") {
+      return named(sheet.names, args[0], { sheet, chain });
     }
-    const block = sheet ? this.block(parent, name, given) : undefined;
+    if (parent.chain === "Notes" && name === "GetItemOrNullObject") {
+      return sheet.notes.has(String(args[0])) ? { sheet, chain, note: String(args[0]) } : NOT_THERE;
+    }
+    if (name === "GetUsedRangeOrNullObject") return usedCells(sheet);
+    const to = given?.ReferencedObjectPathIds?.[0];
+    const block = blockFrom(parent, name, given?.Arguments?.[0], to ? this.target(to) : undefined);
     return { sheet, chain, ...(block && { block }) };
   }
 
-  /** A long block goes in slices, each from one row of a range to another. */
-  private block({ block }: Target, name: string, given: ArgumentInfo = {}): Block | undefined {
-    const first = given.Arguments?.[0];
-    if (name === "GetRange") return blockOf(first as string | undefined);
-    if (!block) return undefined;
-    if (name === "GetRow") {
-      const row = block.row + Number(first);
-      return { ...block, row, lastRow: row };
+  /** What is asked of the workbook itself, where more than the chain matters. */
+  private inWorkbook(chain: string, name: string, args: readonly unknown[]): Target | undefined {
+    const { names, settings } = this.workbook;
+    if (chain === "Worksheets") return { sheet: this.sheet(name, args), chain: "" };
+    if (name === "GetActiveCell") return selectedCell(this.workbook);
+    if (chain === "Names" && name === "GetItemOrNullObject") return named(names, args[0], { chain });
+    if (chain !== "Settings") return undefined;
+    const setting = String(args[0]);
+    if (name === "Add") {
+      this.record({ sheet: null, on: chain, name, args });
+      settings.set(setting, args[1]);
     }
-    const to = given.ReferencedObjectPathIds?.[0];
-    const other = name === "GetBoundingRect" && to ? this.target(to).block : undefined;
-    return other && { ...block, lastRow: other.lastRow };
+    return settings.has(setting) ? { chain: `${chain}.${name}`, setting } : NOT_THERE;
+  }
+
+  private add(sheet: Sheet, on: string, args: readonly unknown[]): void {
+    this.record({ sheet, on, name: "Add", args });
+    const [first, second] = args.map(String);
+    if (on === "Names") addName(sheet, first!, second!);
+    else if (on === "Notes") {
+      if (sheet.notes.has(first!)) throw new Error(`${first} has a note`);
+      sheet.notes.set(first!, second!);
+    } else {
+      if (on === "Tables") checkTable(sheet, first!);
+      sheet.done.push({ on, name: "Add", args });
+    }
   }
 
   private copy(sheet: Sheet, args: readonly unknown[]): Target {
     if (args[0] !== "End") throw new Error(`copied to ${String(args[0])}`);
     const copy = copySheet(this.workbook.sheets, sheet);
-    this.operations.push({ sheet: copy, on: "", name: "Copy", args: [sheet.name] });
+    this.record({ sheet: copy, on: "", name: "Copy", args: [sheet.name] });
     return { sheet: copy, chain: "" };
   }
 
   private sheet(method: string, [key]: readonly unknown[]): Sheet | null {
-    if (method === "Add") return this.add(String(key));
+    if (method === "Add") return this.addSheet(String(key));
     const found = this.workbook.sheets.find(({ id, name }) => id === key || same(name, String(key)));
     if (!found && method !== "GetItemOrNullObject") throw new Error(`there is no sheet ${String(key)}`);
     return found ?? null;
   }
 
-  private add(name: string): Sheet {
+  private addSheet(name: string): Sheet {
     checkName(this.workbook.sheets, name);
     const sheet = emptySheet(`{${name}}`, name);
     this.workbook.sheets.push(sheet);
-    this.operations.push({ sheet, on: "", name: "Add", args: [name] });
+    this.record({ sheet, on: "", name: "Add", args: [name] });
     return sheet;
   }
 }

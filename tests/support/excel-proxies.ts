@@ -14,6 +14,8 @@ type ExcelNamespace = typeof Excel;
 
 export interface RoundTrip {
   readonly bytes: number;
+  /** How many things were asked for, reading and the making of objects included. */
+  readonly actions: number;
   /** Of the answer; 0 where there was none. */
   answerBytes: number;
   readonly operations: readonly Operation[];
@@ -30,23 +32,35 @@ export interface Failure {
 }
 export interface StandIn extends Workbook {
   readonly roundTrips: RoundTrip[];
+  /** Called by Excel whenever another cell is selected. */
+  readonly watchers: (() => void)[];
 }
 /** A sheet that is there from the start; cells by their address. */
 export interface GivenSheet {
   readonly name: string;
   readonly cells?: Readonly<Record<string, Content>>;
   readonly names?: readonly Name[];
+  readonly notes?: Readonly<Record<string, string>>;
 }
 export interface StandInOptions {
   readonly sheetNames?: readonly string[];
   readonly sheets?: readonly GivenSheet[];
   readonly calculationMode?: string;
+  /** The workbook's own, by what they stand for. */
+  readonly names?: readonly Name[];
+  readonly settings?: Readonly<Record<string, unknown>>;
   readonly failures?: readonly Failure[];
+  /** Whether Excel refuses to do something, whenever it comes. */
+  readonly refuses?: (operation: Operation) => boolean;
   /** Called before each round trip: what a user does meanwhile. */
   readonly meanwhile?: (roundTrip: number, workbook: StandIn) => void;
 }
 
 let loaded: ExcelNamespace | undefined;
+/** Where Office.js leaves what is to be called on events. */
+let registration: {
+  register: (event: number, target: string, handler: (args: object) => void) => Promise<void>;
+};
 
 function loadExcel(): ExcelNamespace {
   if (loaded) return loaded;
@@ -72,7 +86,11 @@ function loadExcel(): ExcelNamespace {
   // a realm of its own: the script is made for a page and fills its globals
   runInContext(readFileSync(file, "utf8"), createContext(page), { filename: file });
   loaded = page.Excel as ExcelNamespace;
-  knowNotes(loaded, page.OfficeExtension as typeof OfficeExtension);
+  const extension = page.OfficeExtension as {
+    readonly _Internal: { readonly officeJsEventRegistration: typeof registration };
+  };
+  registration = extension._Internal.officeJsEventRegistration;
+  knowNotes(loaded, extension);
   return loaded;
 }
 
@@ -100,13 +118,17 @@ export function standInWorkbook(options: StandInOptions = {}): StandIn {
   const namespace = loadExcel();
   const given = options.sheets ?? (options.sheetNames ?? ["Sheet1"]).map((name) => ({ name }));
   const workbook: StandIn = {
-    sheets: given.map(({ name, cells = {}, names = [] }: GivenSheet, index) => ({
+    sheets: given.map(({ name, cells = {}, names = [], notes = {} }: GivenSheet, index) => ({
       ...emptySheet(`{existing-${index}}`, name),
       cells: addressed(cells),
       names: [...names],
+      notes: new Map(Object.entries(notes)),
     })),
+    names: [...(options.names ?? [])],
+    settings: new Map(Object.entries(options.settings ?? {})),
     roundTrips: [],
     active: null,
+    watchers: [],
   };
   const executor = {
     executeAsync: (_custom: unknown, _flags: number, message: RequestMessage) =>
@@ -118,30 +140,42 @@ export function standInWorkbook(options: StandInOptions = {}): StandIn {
     get: () => executor,
     set: () => undefined,
   });
+  registration.register = (_event, _target, handler) => {
+    workbook.watchers.push(() => handler({}));
+    return Promise.resolve();
+  };
   Object.assign(globalThis, { Excel: namespace });
   return workbook;
 }
+
+const TRACE = 5;
 
 // a rejection, not a throw, as from a real host
 // eslint-disable-next-line @typescript-eslint/require-await
 async function execute(workbook: StandIn, message: RequestMessage, options: StandInOptions) {
   const number = workbook.roundTrips.length + 1;
   const operations: Operation[] = [];
-  const trip: RoundTrip = { bytes: bytesOf(message), answerBytes: 0, operations };
+  const actions = message.Body.Actions;
+  const trip: RoundTrip = { bytes: bytesOf(message), actions: actions.length, answerBytes: 0, operations };
   workbook.roundTrips.push(trip);
   options.meanwhile?.(number, workbook);
   const failure = options.failures?.find(({ roundTrip }) => roundTrip === number);
   const failed = () => new Error(`round trip ${number} failed`);
   if (failure && failure.afterActions === undefined && !failure.unanswered) throw failed();
 
-  const { Actions: actions, ObjectPaths: paths } = message.Body;
-  const batch = new Batch(workbook, paths, operations, options.calculationMode ?? "Automatic");
+  const record = (operation: Operation) => {
+    if (options.refuses?.(operation)) throw new Error(`Excel refuses ${operation.on} ${operation.name}`);
+    operations.push(operation);
+  };
+  const batch = new Batch(workbook, message.Body.ObjectPaths, record, options.calculationMode ?? "Automatic");
   const results: { ActionId: number; Value: unknown }[] = [];
+  const traces: number[] = [];
   let problem: object | null = null;
   for (const [index, action] of actions.entries()) {
     try {
       if (index === failure?.afterActions) throw failed();
-      results.push({ ActionId: action.Id, Value: batch.perform(action) });
+      if (action.ActionType === TRACE) traces.push(action.Id);
+      else results.push({ ActionId: action.Id, Value: batch.perform(action) });
     } catch (error) {
       const text = error instanceof Error ? error.message : String(error);
       const code = failure?.code ?? "GeneralException";
@@ -150,7 +184,8 @@ async function execute(workbook: StandIn, message: RequestMessage, options: Stan
     }
   }
   if (failure?.unanswered) throw failed();
-  const answer = { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: { Error: problem, Results: results } };
+  const body = { Error: problem, Results: results, TraceIds: traces };
+  const answer = { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: body };
   trip.answerBytes = bytesOf(answer);
   return answer;
 }

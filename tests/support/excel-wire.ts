@@ -3,7 +3,7 @@
  */
 export interface PathInfo {
   readonly Id: number;
-  /** 1 the workbook, 3 what a method gives, 4 a property, 5 an item by its key. */
+  /** 1 the workbook, 3 what a method gives, 4 a property, 5 an item by its key, 7 an object that is not there. */
   readonly ObjectPathType: number;
   readonly Name: string;
   readonly ParentObjectPathId?: number;
@@ -16,11 +16,12 @@ export interface ArgumentInfo {
 }
 export interface ActionInfo {
   readonly Id: number;
-  /** 1 make the object, 2 load, 3 call, 4 set. */
+  /** 1 make the object, 2 load, 3 call, 4 set, 5 say how far it has come. */
   readonly ActionType: number;
   readonly Name: string;
   readonly ObjectPathId: number;
   readonly ArgumentInfo?: ArgumentInfo;
+  readonly QueryInfo?: { readonly Select?: readonly string[] };
 }
 export interface RequestMessage {
   readonly Body: {

@@ -16,6 +16,12 @@ export interface Name {
   readonly value?: string;
   readonly scope?: "Workbook";
 }
+/** Something done on a sheet, at a chain from it: "GetRange(A1:B2).Format.Font". */
+export interface Done {
+  readonly on: string;
+  readonly name: string;
+  readonly args: readonly unknown[];
+}
 export interface Sheet {
   readonly id: string;
   name: string;
@@ -24,8 +30,10 @@ export interface Sheet {
   /** Number formats by "row column", where not General. */
   readonly formats: Map<string, string>;
   readonly names: Name[];
+  /** By their cells' addresses. */
+  readonly notes: Map<string, string>;
   /** Everything else that was done on it, which a copy takes over. */
-  readonly done: string[];
+  readonly done: Done[];
 }
 export interface Block {
   readonly row: number;
@@ -44,6 +52,7 @@ export const emptySheet = (id: string, name: string): Sheet => ({
   cells: new Map(),
   formats: new Map(),
   names: [],
+  notes: new Map(),
   done: [],
 });
 
@@ -63,6 +72,7 @@ export function copySheet(sheets: Sheet[], sheet: Sheet): Sheet {
     cells: new Map(sheet.cells),
     formats: new Map(sheet.formats),
     names: [...sheet.names],
+    notes: new Map(sheet.notes),
     done: [...sheet.done],
   };
   sheets.push(copy);
@@ -92,17 +102,23 @@ export function addName(sheet: Sheet, name: string, reference: string): void {
 export const nameValue = (sheet: Sheet, { own, value = "" }: Name) =>
   own === undefined ? value : `=${quoted(sheet.name)}!${own}`;
 
-/** "B3:C4", "B3", or nothing for the whole sheet. */
+const ALL: Block = { row: 0, column: 0, lastRow: 1_048_575, lastColumn: 16_383 };
+
+/** "B3:C4", "B3", whole columns or rows, or nothing for the whole sheet; what is no address is refused. */
 export function blockOf(address: string | undefined): Block {
-  const match = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address ?? "");
-  if (!match) return { row: 0, column: 0, lastRow: 1_048_575, lastColumn: 16_383 };
-  const [, left = "", top, right = left, bottom = top] = match;
-  return {
-    row: Number(top) - 1,
-    column: columnOf(left),
-    lastRow: Number(bottom) - 1,
-    lastColumn: columnOf(right),
+  if (address === undefined) return ALL;
+  const match = /^\$?([A-Z]*)\$?(\d*)(?::\$?([A-Z]*)\$?(\d*))?$/i.exec(address);
+  const [, left = "", top = "", right = left, bottom = top] = match ?? [];
+  const block = {
+    row: top === "" ? 0 : Number(top) - 1,
+    column: left === "" ? 0 : columnOf(left.toUpperCase()),
+    lastRow: bottom === "" ? ALL.lastRow : Number(bottom) - 1,
+    lastColumn: right === "" ? ALL.lastColumn : columnOf(right.toUpperCase()),
   };
+  const whole = left === "" || top === "";
+  const inside = block.row >= 0 && block.lastRow <= ALL.lastRow && block.lastColumn <= ALL.lastColumn;
+  if (!match || !inside || (whole && !address.includes(":"))) throw new Error(`${address} is no address`);
+  return block;
 }
 
 /** Contents by address as contents by place. */
@@ -157,33 +173,9 @@ function typed(entry: string | number | boolean): Content {
   if (typeof entry !== "string") return { value: entry };
   if (entry.startsWith("'")) return { value: entry.slice(1) };
   if (/^[=+@-]/.test(entry)) return { value: 0, formula: entry };
-  if (/^#(N\/A|REF!|VALUE!)$/.test(entry)) return { value: entry, error: true };
+  if (/^#(N\/A|REF!|VALUE!|DIV\/0!|NUM!|NAME\?|NULL!)$/.test(entry)) return { value: entry, error: true };
   if (/^(true|false)\s*$/i.test(entry)) return { value: /^t/i.test(entry) };
   // the one date that these tests type
   if (/^\d+\/\d+$/.test(entry)) return { value: 45_000 };
   return entry.trim() !== "" && !Number.isNaN(Number(entry)) ? { value: Number(entry) } : { value: entry };
-}
-
-/** What Excel answers when a range is loaded: a text's apostrophe is in neither. */
-export function loadedCells(sheet: Sheet, { row, column, lastRow, lastColumn }: Block) {
-  const grid = <Answer>(answer: (content: Content | undefined, place: string) => Answer) =>
-    Array.from({ length: lastRow - row + 1 }, (_, down) =>
-      Array.from({ length: lastColumn - column + 1 }, (__, across) => {
-        const place = `${row + down} ${column + across}`;
-        return answer(sheet.cells.get(place), place);
-      }),
-    );
-  return {
-    Values: grid((content) => content?.value ?? ""),
-    Formulas: grid((content) => content?.formula ?? content?.value ?? ""),
-    ValueTypes: grid(typeOf),
-    NumberFormat: grid((_, place) => sheet.formats.get(place) ?? "General"),
-  };
-}
-
-const TYPES = { string: "String", number: "Double", boolean: "Boolean" } as const;
-
-function typeOf(content: Content | undefined): string {
-  if (content === undefined) return "Empty";
-  return content.error ? "Error" : TYPES[typeof content.value as keyof typeof TYPES];
 }

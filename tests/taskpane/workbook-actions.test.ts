@@ -29,7 +29,7 @@ afterEach(() => grid.dispose());
 
 async function write(inputs: BatchInputs): Promise<string> {
   const done = grid.settled();
-  const said = await writeBatch(host, inputs, planBatch(inputs));
+  const { said } = await writeBatch(host, inputs, planBatch(inputs));
   await done;
   return said;
 }

@@ -8,10 +8,9 @@ import { copyName, draftNames, removeSheets } from "./drafts";
 import { look, type Look } from "./look";
 import type { Progress } from "../host";
 import type { Offered } from "./offered";
-import { extras } from "./extras";
+import { addExtras } from "./extras";
 import { ADDING_BYTES, Requests, differenceBytes, writingBytes } from "./requests";
 import { writeSheet } from "./sheet";
-import { isUndoRefused } from "./undo-groups";
 import { addValidations } from "./validations";
 
 interface Begun {
@@ -50,7 +49,7 @@ export async function addSheets(
       const all = await begin(work, sheets, making, drafts);
       added = all.map(({ sheet }) => sheet.id);
       await write(work, all);
-      return finish(work, all);
+      return await addExtras(work, all);
     });
   } catch (error) {
     await removeSheets(added, sheets, error);
@@ -107,35 +106,6 @@ async function write({ context, found, offered, progress }: Work, all: readonly 
   all[0]?.sheet.activate();
   await requests.send();
   progress?.tell(all.length, all.length);
-}
-
-/** A round trip of its own for what the sheets can do without. Answers with what Excel refused, in words. */
-async function finish(
-  { context, offered, progress }: Work,
-  all: readonly Begun[],
-): Promise<readonly string[]> {
-  const wanted = extras.filter((extra) => extra.offered(offered));
-  const requests = new Requests(context, undefined, progress?.signal);
-  try {
-    for (const { bytes, add } of wanted) {
-      for (const { sheet, data } of all) {
-        const size = bytes(data);
-        if (size === 0) continue;
-        await requests.makeRoom(size);
-        add(sheet, data);
-      }
-    }
-    await requests.send();
-    return [];
-  } catch (error) {
-    // refused for the undo group alone, it is all done once more without
-    if (isUndoRefused(error) || progress?.signal.aborted) throw error;
-    const kinds = wanted
-      .filter(({ bytes }) => all.some(({ data }) => bytes(data) > 0))
-      .map(({ what }) => what);
-    const reason = error instanceof Error ? error.message : String(error);
-    return [`Not all of these could be set: ${kinds.join(", ")}. Excel said: ${reason}`];
-  }
 }
 
 function suspend({ application }: Excel.RequestContext, { calculatesByHand }: Look, offered: Offered): void {

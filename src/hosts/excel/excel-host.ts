@@ -33,6 +33,11 @@ export function excelHost(isSetSupported: IsSetSupported = askOffice): Host {
     selectedCell,
     typeFormula,
     freeze: (sheet) => freezeSheet(sheet, offered()),
+    remove: (sheets) =>
+      Excel.run(async (context) => {
+        for (const name of sheets) context.workbook.worksheets.getItemOrNullObject(name).delete();
+        await context.sync();
+      }),
     recall: (key) => (offered().settings ? recall(key) : Promise.resolve(undefined)),
     keep: (key, value) => (offered().settings ? keep(key, value) : Promise.resolve()),
   };

@@ -4,12 +4,14 @@
  */
 import { cellAddress, type SheetData } from "../../workbook/data";
 import { rangeAt, rectangleAddress } from "./areas";
+import type { Progress } from "../host";
 import { addCharts } from "./charts";
 import type { Offered } from "./offered";
-import { chartBytes, noteBytes, PAGE_BYTES, TABLE_BYTES } from "./requests";
+import { chartBytes, noteBytes, PAGE_BYTES, Requests, TABLE_BYTES } from "./requests";
 import { layOutPages } from "./sheet";
+import { isUndoRefused } from "./undo-groups";
 
-export interface Extra {
+interface Extra {
   readonly what: string;
   readonly offered: (offered: Offered) => boolean;
   readonly bytes: (data: SheetData) => number;
@@ -17,10 +19,10 @@ export interface Extra {
 }
 
 /** Print settings last, as they are refused most often. */
-export const extras: readonly Extra[] = [
+const extras: readonly Extra[] = [
   {
     what: "tables",
-    offered: () => true,
+    offered: ({ tables }) => tables,
     bytes: ({ tables }) => TABLE_BYTES * tables.length,
     add: addTables,
   },
@@ -33,6 +35,61 @@ export const extras: readonly Extra[] = [
     add: layOutPages,
   },
 ];
+
+interface Work {
+  readonly context: Excel.RequestContext;
+  readonly offered: Offered;
+  readonly progress: Progress | undefined;
+}
+interface Written {
+  readonly sheet: Excel.Worksheet;
+  readonly data: SheetData;
+}
+
+/**
+ * In one round trip if nothing is refused. Excel stops at what it refuses, so what comes after that is asked for once
+ * more. Answers with what was refused, in words.
+ */
+export async function addExtras(work: Work, all: readonly Written[]): Promise<readonly string[]> {
+  const { context, offered, progress } = work;
+  const refused: string[] = [];
+  let left = extras.filter(
+    (extra) => extra.offered(offered) && all.some(({ data }) => extra.bytes(data) > 0),
+  );
+  while (left.length > 0) {
+    const requests = new Requests(context, undefined, progress?.signal);
+    const queuedIn = new Map<Extra, number>();
+    try {
+      for (const extra of left) {
+        for (const { sheet, data } of all) {
+          const size = extra.bytes(data);
+          if (size === 0) continue;
+          await requests.makeRoom(size);
+          extra.add(sheet, data);
+        }
+        context.trace(extra.what);
+        queuedIn.set(extra, requests.sent);
+      }
+      await requests.send();
+      return refused;
+    } catch (error) {
+      // refused for the undo group alone, it is all done once more without
+      if (isUndoRefused(error) || progress?.signal.aborted) throw error;
+      // an error without them is not Excel's: nobody knows what was done
+      const { traceMessages: done } = error as { readonly traceMessages?: readonly string[] };
+      const undone = left.filter(
+        (extra) => !((queuedIn.get(extra) ?? Infinity) < requests.sent || done?.includes(extra.what)),
+      );
+      const concerned = done ? undone.slice(0, 1) : undone;
+      const reason = error instanceof Error ? error.message : String(error);
+      refused.push(
+        `Not all of these could be set: ${concerned.map(({ what }) => what).join(", ")}. Excel said: ${reason}`,
+      );
+      left = done ? undone.slice(1) : [];
+    }
+  }
+  return refused;
+}
 
 /** Excel gives the table a name that is free. The cells have looks of their own. */
 function addTables(sheet: Excel.Worksheet, { tables }: SheetData): void {

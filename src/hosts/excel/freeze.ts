@@ -2,7 +2,7 @@
  * A sheet's results as values, its formulas as notes: nothing on it is calculated any more.
  */
 import { cellAddress } from "../../workbook/data";
-import { rangeAt, rectangleAddress } from "./areas";
+import { rangeAt, rectangleAddress, untracked } from "./areas";
 import { block, entryOf, gathered, holdsFormula } from "./contents";
 import type { Offered } from "./offered";
 
@@ -11,6 +11,8 @@ interface Result {
   readonly column: number;
   readonly entry: string | number | boolean;
   readonly formula: string;
+  /** Excel lends a formula that is typed the format of what it reads. */
+  readonly format: string;
 }
 
 /** What Excel shows while a function has not answered yet. */
@@ -30,14 +32,14 @@ export async function freezeSheet(name: string, offered: Offered): Promise<numbe
       return results.length;
     });
   } catch (error) {
-    await putBack(name, before);
+    await putBack(name, before, error);
     throw error;
   }
 }
 
 async function read(context: Excel.RequestContext, sheet: Excel.Worksheet, name: string): Promise<Result[]> {
-  const used = sheet.getUsedRangeOrNullObject(true);
-  used.load("values,formulas,valueTypes,rowIndex,columnIndex");
+  const used = untracked(sheet.getUsedRangeOrNullObject(true));
+  used.load("values,formulas,valueTypes,numberFormat,rowIndex,columnIndex");
   await context.sync();
   if (sheet.isNullObject) throw new Error(`There is no sheet named "${name}" any more; nothing was changed.`);
   const results = used.isNullObject ? [] : resultsOf(used);
@@ -58,22 +60,44 @@ function put(
 }
 
 /** In a run of its own, as what the failed one had queued must not be sent again. */
-async function putBack(name: string, before: readonly Result[]): Promise<void> {
+async function putBack(name: string, before: readonly Result[], reason: unknown): Promise<void> {
   if (before.length === 0) return;
-  await Excel.run({ delayForCellEdit: true }, async (context) => {
-    put(context.workbook.worksheets.getItem(name), before, ({ formula }) => formula);
-    await context.sync();
-  });
+  try {
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const sheet = context.workbook.worksheets.getItem(name);
+      put(sheet, before, ({ formula }) => formula);
+      for (const { area, within } of gathered(before)) {
+        rangeAt(sheet, rectangleAddress(area)).numberFormat = block<string, Result>(
+          area,
+          within,
+          "",
+          ({ format }) => format,
+        );
+      }
+      await context.sync();
+    });
+  } catch {
+    const first = reason instanceof Error ? reason.message : String(reason);
+    throw new Error(
+      `Formulas of "${name}" may be values now, and could not be put back: undo it in Excel. ` +
+        `The first error was: ${first}`,
+      { cause: reason },
+    );
+  }
 }
 
-function resultsOf({ values, formulas, valueTypes, rowIndex, columnIndex }: Excel.Range): Result[] {
+function resultsOf(used: Excel.Range): Result[] {
+  const { values, formulas, valueTypes, numberFormat, rowIndex, columnIndex } = used;
   return (formulas as unknown[][]).flatMap((line, down) =>
     line.flatMap((formula, across): Result[] => {
       const value = values[down]![across] as Result["entry"];
       if (!holdsFormula(formula, value)) return [];
       // an error stays the error that it is
       const entry = valueTypes[down]![across] === "Error" ? value : entryOf(value);
-      return [{ row: rowIndex + down, column: columnIndex + across, entry, formula: String(formula) }];
+      const format = String(numberFormat[down]![across]);
+      return [
+        { row: rowIndex + down, column: columnIndex + across, entry, formula: String(formula), format },
+      ];
     }),
   );
 }

@@ -25,7 +25,7 @@ export function applyLooks(sheet: Excel.Worksheet, data: SheetData, offered: Off
   });
   for (const group of groupedBy(styledCells(data), ({ style }) => style)) {
     const look = looks[group[0].style];
-    const format = formatOf(look);
+    const format = formatOf(look, offered);
     if (!format && !look.border) continue;
     const all = rectangles(group);
     for (const { shape, members } of look.border ? byShape(all) : [{ shape: NO_SHAPE, members: all }]) {
@@ -46,7 +46,7 @@ function styledCells({ cells, merges }: SheetData): { row: number; column: numbe
   });
 }
 
-function formatOf({ bold, italic, size, color, fill, align, wrap, indent }: Look) {
+function formatOf({ bold, italic, size, color, fill, align, wrap, indent }: Look, { indents }: Offered) {
   const font = {
     ...(bold && { bold }),
     ...(italic && { italic }),
@@ -58,7 +58,7 @@ function formatOf({ bold, italic, size, color, fill, align, wrap, indent }: Look
     ...(fill !== undefined && { fill: { color: hex(fill) } }),
     ...(align && { horizontalAlignment: ALIGNMENTS[align] }),
     ...(wrap && { wrapText: wrap }),
-    ...(indent && { indentLevel: 1 }),
+    ...(indent && indents && { indentLevel: 1 }),
   };
   return Object.keys(format).length > 0 ? format : undefined;
 }

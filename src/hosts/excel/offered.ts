@@ -13,8 +13,10 @@ export interface Offered {
   readonly validations: boolean;
   readonly highlights: boolean;
   readonly charts: boolean;
+  readonly tables: boolean;
   readonly notes: boolean;
   readonly copies: boolean;
+  readonly indents: boolean;
   /** Several separate ranges as one object. */
   readonly areas: boolean;
   readonly screenUpdating: boolean;
@@ -40,9 +42,12 @@ export function offeredBy(isSetSupported: IsSetSupported): Offered {
     highlights: from("1.9"),
     // series of their own from 1.7; formats of axes, and where these cross, from 1.8
     charts: from("1.8"),
+    // without stripes from 1.3
+    tables: from("1.3"),
     // an Office.js may be older than the Excel that it runs in
     notes: from("1.18") && "notes" in Excel.Worksheet.prototype,
     copies: from("1.7"),
+    indents: from("1.9"),
     areas: from("1.9"),
     screenUpdating: from("1.9"),
     printing: from("1.9"),

@@ -1,7 +1,12 @@
 /**
  * What stands in cells that a formula names: "B7", "'Plan · Brut'!$B$7:$B$9", or a defined name.
  */
+import { columnOf } from "../reference";
+import { rangeAt, untracked } from "./areas";
+
 const REFERENCE = /^(?:('(?:[^']|'')+'|[^'!]+)!)?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)$/i;
+
+const [ROWS, COLUMNS] = [1_048_576, 16_384];
 
 /** Row by row; a blank cell is null, and undefined stands for what is no range, or has an error in it. */
 export const valuesOf = (
@@ -23,11 +28,19 @@ function rangesOf({ workbook }: Excel.RequestContext, sheet: string, reference: 
   const [, elsewhere, address] = REFERENCE.exec(reference) ?? [];
   const named = elsewhere?.replace(/^'|'$/g, "").replaceAll("''", "'");
   const worksheet = workbook.worksheets.getItemOrNullObject(named ?? sheet);
-  if (address !== undefined) return [worksheet.getRange(address)];
+  if (address !== undefined && isAddress(address)) return [rangeAt(worksheet, address)];
   return [worksheet.names, workbook.names].map((names) =>
-    names.getItemOrNullObject(reference).getRangeOrNullObject(),
+    untracked(names.getItemOrNullObject(reference).getRangeOrNullObject()),
   );
 }
+
+/** "YTD2026" is a name: its column would be beyond the last. */
+const isAddress = (text: string) =>
+  text.split(":").every((corner) => {
+    const [, letters = "", digits] = /^\$?([A-Z]+)\$?(\d+)$/i.exec(corner) ?? [];
+    const row = Number(digits);
+    return columnOf(letters.toUpperCase()) < COLUMNS && row >= 1 && row <= ROWS;
+  });
 
 function cellsOf({ values, valueTypes }: Excel.Range): unknown[][] | undefined {
   const types = valueTypes as string[][];

@@ -10,6 +10,8 @@ const MOST_BYTES = 4_700_000;
 
 export class Requests {
   #bytes = 0;
+  /** How many requests Excel has answered. */
+  sent = 0;
 
   /** `first` is queued at the beginning of each request. `signal`: whether another is to be sent. */
   constructor(
@@ -28,6 +30,7 @@ export class Requests {
   async send(): Promise<void> {
     this.signal?.throwIfAborted();
     await this.context.sync();
+    this.sent++;
     this.#bytes = 0;
   }
 }

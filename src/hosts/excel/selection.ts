@@ -2,6 +2,7 @@
  * The selected cell: what stands in it, what it calls, and a formula put into it.
  */
 import type { CellFormula, SelectedCell } from "../host";
+import { rangeAt, untracked } from "./areas";
 import { holdsFormula } from "./contents";
 import { valuesOf } from "./references";
 
@@ -15,13 +16,13 @@ export const selectedCell = (): Promise<SelectedCell> =>
 export const typeFormula = ({ sheet, address, content }: SelectedCell, formula: string): Promise<void> =>
   Excel.run(async (context) => {
     const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
-    const range = worksheet.getRange(address).load("formulas");
+    const range = rangeAt(worksheet, address).load("formulas");
     await context.sync();
     if (worksheet.isNullObject) throw new Error(`There is no sheet named "${sheet}" any more.`);
     if (String(range.formulas[0]![0]) !== content) {
       throw new Error(`${address} of "${sheet}" has changed meanwhile, so nothing was put in: try again.`);
     }
-    range.formulas = [[formula]];
+    rangeAt(worksheet, address).formulas = [[formula]];
     await context.sync();
   });
 
@@ -53,7 +54,7 @@ async function formulaSelected(context: Excel.RequestContext): Promise<CellFormu
 }
 
 async function active(context: Excel.RequestContext) {
-  const range = context.workbook.getActiveCell().load("address,formulas,values,valueTypes");
+  const range = untracked(context.workbook.getActiveCell()).load("address,formulas,values,valueTypes");
   const worksheet = range.worksheet.load("name");
   await context.sync();
   // "'Plan · Brut'!B7"

@@ -48,6 +48,14 @@ export function gridHost(api: FUniver, calls?: CallBook): GridHost {
     selectedCell: () => promised(() => selectedCell(workbook())),
     typeFormula: (cell, formula) => promised(() => typeFormula(api, workbook(), cell, formula)),
     freeze: (sheet) => promised(() => freezeSheet(api, workbook(), sheet)),
+    remove: (sheets) =>
+      promised(() => {
+        const book = workbook();
+        for (const name of sheets) {
+          const sheet = book.getSheetByName(name);
+          if (sheet) book.deleteSheet(sheet);
+        }
+      }),
     recall: (key) => Promise.resolve(settings.get(key)),
     keep: (key, value) => promised(() => void settings.set(key, value)),
     read: () => {

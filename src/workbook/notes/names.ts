@@ -8,6 +8,9 @@ import {
   type SweetnessRuleSet,
 } from "../../cellar/rules/sweetness-bands";
 
+/** In which language the sheets of the workbook are. */
+export const NOTES_LANGUAGE = "notes_language";
+
 /** Counted from 1, as listed. */
 export const designationName = (ordinal: number) => `notes_designation_${ordinal}`;
 export const monthsName = (ordinal: number, kind: "lees" | "total") => `notes_months_${kind}_${ordinal}`;

@@ -11,6 +11,7 @@ import { CAUTIONS } from "../plan/cautions";
 import { text } from "../plan/rows";
 import { freeName } from "../sheet-names";
 import { DESIGNATIONS_TABLE, designationRows, FIRST_DESIGNATION, LAST_DESIGNATION } from "./designations";
+import { NOTES_LANGUAGE } from "./names";
 import { gaugeRows, limitRows, pressureRows, sweetnessRows } from "./regulation";
 import { NOTES_WIDTHS, headed, line, wrapped } from "./rows";
 
@@ -66,6 +67,13 @@ export function notesSheet(takenNames: readonly string[], rendering?: Rendering)
         text("Mousse", "label"),
         { value: packageJson.version, style: "label", name: NOTES_MARK },
         text("The figures are estimates from published equations and from what was typed in.", "note"),
+      ],
+    },
+    {
+      cells: [
+        text("Language", "label"),
+        { value: "en", style: "label", name: NOTES_LANGUAGE },
+        text("of the sheets; plans written later are in the same", "note"),
       ],
     },
   ];

@@ -20,8 +20,6 @@ import {
 import { input } from "./rows";
 
 export interface CheckRow {
-  readonly what: string;
-  readonly unit: string;
   readonly value: Expression;
   readonly format?: string;
   /** An expression, a number of ours, or nothing where the verdict needs no limit. */

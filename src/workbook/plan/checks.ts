@@ -1,8 +1,8 @@
 /**
  * Section Checks: what, value, limit, verdict in words, source.
  */
-import { CHECK_KEYS, type Check, type CheckKey } from "../../cellar/batch/checks";
-import { wordNumber } from "../../cellar/refusal";
+import { checkWords } from "../../cellar/batch/check-words";
+import { CHECK_KEYS, type CheckKey } from "../../cellar/batch/checks";
 import { RECORDED } from "../../cellar/rules/source";
 import { builtin, cell, iff, operation, plus, range, type Expression } from "../formula";
 import type { CellSpec, Row } from "../layout";
@@ -30,7 +30,8 @@ const verdictName = (key: CheckKey) => `plan_check_${key}`;
 
 function checkRow(key: CheckKey, batch: Batch): Row {
   const { plan } = batch;
-  const { what, unit, value, format, limit, verdict, source } = checkRows[key];
+  const { what, unit } = checkWords(key);
+  const { value, format, limit, verdict, source } = checkRows[key];
   const check = plan.checks[key];
   const valueName = `plan_check_${key}_value`;
   const limitName = `plan_check_${key}_limit`;
@@ -76,10 +77,4 @@ export function worstOfWords(verdicts: Expression, count: number): Expression {
     "stop",
     iff(operation(said("look again"), ">", 0), "look again", "fine"),
   );
-}
-
-/** A check in one phrase, with its limit: "Months on the lees at least 9 months". */
-export function checkPhrase(key: CheckKey, { limit }: Check): string {
-  const { what, unit } = checkRows[key];
-  return typeof limit === "number" ? `${what} ${wordNumber(limit)} ${unit}`.trimEnd() : what;
 }

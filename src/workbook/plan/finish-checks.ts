@@ -44,8 +44,6 @@ type Key =
 
 export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = {
   neckBath: {
-    what: "Neck bath at most as warm as",
-    unit: "°C",
     format: FORMATS.one,
     value: numberOf(input("disgorging.neckBath_C")),
     limit: practiceLimits.neckBathC.value,
@@ -54,8 +52,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: `${sourceText(practiceLimits.neckBathC.source)}; it must freeze the wine`,
   },
   room: {
-    what: "Liqueur a bottle fits the room in the neck",
-    unit: "mL",
     format: FORMATS.two,
     value: cell("plan_dosage_mL"),
     limit: cell("plan_space_mL"),
@@ -63,8 +59,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "this plan",
   },
   stock: {
-    what: "Liqueur for the batch is within the stock",
-    unit: "L",
     format: FORMATS.two,
     value: cell("plan_dosageBatch_L"),
     limit: iff(isBlank(input("dosage.stock_L")), NO_LIMIT, input("dosage.stock_L")),
@@ -72,8 +66,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "this plan, its reserve counted; blank stock: as needed",
   },
   dosageRise: {
-    what: "Rise of alcohol at dosage at most",
-    unit: "% vol",
     format: FORMATS.two,
     value: cell("plan_dosageRise_vol"),
     limit: legal((law) => law.dosageRiseVol),
@@ -81,8 +73,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: legalSource((law) => law.dosageRiseVol),
   },
   term: {
-    what: "The sweetness term wanted is",
-    unit: "",
     value: cell("plan_termVerdict"),
     verdict: (value) =>
       builtin(
@@ -97,8 +87,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceByRules((ruleSet) => sweetnessRules[ruleSet].source),
   },
   termMargin: {
-    what: "Sugar off the term's nearer bound by at least",
-    unit: "g/L",
     format: FORMATS.two,
     value: cell("plan_termMargin_gL"),
     limit: practiceLimits.sweetnessMarginGL.value,
@@ -106,8 +94,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceText(practiceLimits.sweetnessMarginGL.source),
   },
   labelAlcohol: {
-    what: "Label's alcohol in its steps, off by at most",
-    unit: "% vol",
     format: FORMATS.two,
     value: builtin("ABS", minus(label, cell("plan_finishedAlcohol_vol"))),
     limit: legal((law) => law.labelToleranceVol),
@@ -123,8 +109,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: legalSource((law) => law.labelToleranceVol),
   },
   bottleSize: {
-    what: "Bottle size is one that may be sold",
-    unit: "mL",
     format: FORMATS.whole,
     value: numberOf(input("batch.bottle_mL")),
     verdict: (value) =>
@@ -136,8 +120,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: `EU: ${sizes.allowedMl.join(", ")} mL, free outside; ${sourceText(sizes.source)}`,
   },
   forSale: {
-    what: "Bottles left to sell, at least",
-    unit: "bottles",
     format: FORMATS.whole,
     value: cell("plan_saleable_bottles"),
     limit: 1,
@@ -145,8 +127,6 @@ export const finishChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "this plan: filled, less broken, less held back",
   },
   prices: {
-    what: "Without a price or hours, at most",
-    unit: "items",
     format: FORMATS.whole,
     value: cell("plan_unpriced"),
     limit: 0,

@@ -2,16 +2,13 @@
  * The first checks: that the inputs of each section still hold what they may.
  */
 import { INPUT_CHECKS, type InputCheck } from "../../cellar/batch/checks";
-import { fields, sectionTitles } from "../../cellar/batch/fields";
+import { sectionOf } from "../../cellar/batch/check-words";
+import type { fields } from "../../cellar/batch/fields";
 import { atMost, type CheckRow } from "./check-rules";
 import { sectionFaults } from "./input-faults";
 import { FORMATS } from "./rows";
 
-const SUFFIX = "Inputs";
-
 const checkOf = (section: keyof typeof fields): CheckRow => ({
-  what: `Inputs to mend: ${sectionTitles[section]}`,
-  unit: "cells",
   format: FORMATS.whole,
   value: sectionFaults(section),
   limit: 0,
@@ -20,5 +17,5 @@ const checkOf = (section: keyof typeof fields): CheckRow => ({
 });
 
 export const inputChecks = Object.fromEntries(
-  INPUT_CHECKS.map((key) => [key, checkOf(key.slice(0, -SUFFIX.length) as keyof typeof fields)]),
+  INPUT_CHECKS.map((key) => [key, checkOf(sectionOf(key))]),
 ) as Record<InputCheck, CheckRow>;

@@ -19,6 +19,25 @@ export interface SheetCell {
 }
 export type SheetCells = ReadonlyMap<string, SheetCell>;
 
+/** Finds the English word behind one of several options. */
+export type PlainWord = (word: string, options: readonly string[]) => string | undefined;
+
+/** Words chosen in a sheet of another language as the code knows them. */
+export function plainCells(cells: SheetCells, plain: PlainWord): SheetCells {
+  const all = new Map(cells);
+  for (const { name, field } of placedFields(fields)) {
+    const found = cells.get(name);
+    if (field.kind !== "choice" || typeof found?.value !== "string") continue;
+    const word = field.options.includes(found.value) ? found.value : plain(found.value, field.options);
+    if (word !== undefined) all.set(name, { ...found, value: word });
+  }
+  return all;
+}
+
+/** A word of a choice in the sheet's own language; anything else as it is. */
+export const inSheetWords = ({ to, choice }: InputChange, translate: (text: string) => string): CellValue =>
+  choice && typeof to === "string" ? translate(to) : to;
+
 /** What stands in the input cells, as a batch file would hold it. */
 export function batchOnSheet(cells: SheetCells): unknown {
   const batch: Record<string, unknown> = {};
@@ -54,6 +73,8 @@ export interface InputChange {
   readonly column: number;
   /** The user has put a formula there, which the new value would replace. */
   readonly calculated: boolean;
+  /** It is one of several words of ours. */
+  readonly choice: boolean;
 }
 
 export interface Comparison {
@@ -76,7 +97,9 @@ export function inputChanges(cells: SheetCells, inputs: BatchInputs): Comparison
     const from = found.value === "" ? null : found.value;
     const { row, column, calculated } = found;
     const said = `${label}: ${inWords(field, from)} → ${inWords(field, to)}${unitOf(field)}`;
-    return isSame(from, to) ? [] : [{ said, from, to, row, column, calculated }];
+    return isSame(from, to)
+      ? []
+      : [{ said, from, to, row, column, calculated, choice: field.kind === "choice" }];
   });
   return { changes, missing };
 }

@@ -102,16 +102,12 @@ type Key =
 
 export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = {
   dryness: {
-    what: "Base wine is dry: glucose + fructose at most",
-    unit: "g/L",
     value: numberOf(input("baseWine.sugar_gL")),
     limit: drySugarGL.value,
     verdict: atMost("look again"),
     source: sourceText(drySugarGL.source),
   },
   baseAlcohol: {
-    what: `Base wine's alcohol between ${baseAlcoholLowVol.value} and`,
-    unit: "% vol",
     value: numberOf(input("baseWine.alcohol_vol")),
     limit: baseAlcoholHighVol.value,
     verdict: (value, limit) =>
@@ -119,16 +115,12 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceText(baseAlcoholHighVol.source),
   },
   totalSo2: {
-    what: "Total SO2 at most",
-    unit: "mg/L",
     value: blankAsText(input("baseWine.totalSO2_mgL")),
     limit: legal((law) => law.totalSo2MgL),
     verdict: unlessBlank("value", atMost("stop")),
     source: legalSource((law) => law.totalSo2MgL),
   },
   tirageRise: {
-    what: "Rise of alcohol at tirage at most",
-    unit: "% vol",
     format: FORMATS.two,
     value: cell("plan_alcoholRise_vol"),
     limit: legal((law) => law.tirageRiseVol),
@@ -136,8 +128,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: legalSource((law) => law.tirageRiseVol),
   },
   alcoholAfter: {
-    what: "Alcohol that yeast can still finish at, at most",
-    unit: "% vol",
     format: FORMATS.two,
     value: cell("plan_alcoholAfter_vol"),
     limit: alcoholAfterVol.value,
@@ -145,8 +135,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceText(alcoholAfterVol.source),
   },
   yeast: {
-    what: "Yeast, or a starter (amount not judged), is",
-    unit: "",
     value: iff(
       builtin(
         "OR",
@@ -160,8 +148,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "nothing ferments without it",
   },
   filled: {
-    what: `Filled at tirage, of the bottle size, ${filledLowPct.value} to`,
-    unit: "%",
     format: FORMATS.one,
     value: times(divided(filledMl, bottle), 100),
     limit: filledHighPct.value,
@@ -178,8 +164,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceText(filledHighPct.source),
   },
   modelRange: {
-    what: `Warmest day is within the model's ${modelLowC.value} °C to`,
-    unit: "°C",
     value: builtin("MAX", ...storage),
     limit: modelHighC.value,
     verdict: (value, limit) =>
@@ -191,8 +175,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: `${sourceText(modelHighC.source)}; ends at ${modelEndC.value} °C`,
   },
   hottest: {
-    what: "Highest pressure in storage, glass rating",
-    unit: "bar",
     format: FORMATS.two,
     value: builtin("MAX", cell("plan_pressure_cellar_high_bar"), cell("plan_pressure_hottest_high_bar")),
     limit: blankAsText(input("tirage.glassRating_bar")),
@@ -205,8 +187,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "the glass maker's own sheet; blank is never fine; hottest at least the cellar",
   },
   pressureClass: {
-    what: "Finished pressure at 20 °C, low end, at least",
-    unit: "bar",
     format: FORMATS.two,
     value: cell("plan_finishedPressure20_low_bar"),
     limit: lowestClass,
@@ -216,8 +196,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: sourceByRules((ruleSet) => pressureRules[ruleSet].source),
   },
   leesMonths: {
-    what: "Months on the lees at least",
-    unit: "months",
     format: FORMATS.whole,
     value: numberOf(input("lees.lees_months")),
     limit: mousse("AGEING.MINIMUM", input("batch.designation"), "lees"),
@@ -225,8 +203,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: designationSource,
   },
   totalMonths: {
-    what: "Months from tirage to release at least",
-    unit: "months",
     format: FORMATS.whole,
     value: plus(numberOf(input("lees.lees_months")), numberOf(input("lees.rest_months"))),
     limit: mousse("AGEING.MINIMUM", input("batch.designation"), "total"),
@@ -234,8 +210,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: designationSource,
   },
   riddlingStart: {
-    what: "Days from tirage to the first turn at least",
-    unit: "days",
     format: FORMATS.whole,
     value: minus(cell("plan_riddlingStart"), input("batch.tirageDate")),
     limit: 1,
@@ -243,8 +217,6 @@ export const tirageChecks: Readonly<Record<Extract<CheckKey, Key>, CheckRow>> = 
     source: "this plan: riddling is counted back from disgorging",
   },
   readingsState: {
-    what: "Latest gauge reading says",
-    unit: "",
     value: latestState,
     verdict: (value) =>
       builtin(

@@ -4,7 +4,16 @@
 import type { BatchInputs } from "../../../src/cellar/batch/fields";
 import { parseBatchInputs } from "../../../src/cellar/batch/inputs";
 import { planBatch } from "../../../src/cellar/batch/plan";
-import { USUAL_SIZES_PCT, atSize, atSweetness, planIf } from "../../../src/cellar/batch/what-if";
+import {
+  USUAL_SIZES_PCT,
+  atSettings,
+  atSize,
+  atSweetness,
+  attemptPlan,
+  changeOf,
+  outcomeOf,
+  planIf,
+} from "../../../src/cellar/batch/what-if";
 import { expectRelative } from "../../support/relative";
 import { changed, type Sections } from "./worked-batch";
 
@@ -106,4 +115,76 @@ describe("what becomes of it", () => {
 
   test("a fault of the program is not taken for a batch that cannot be planned", () =>
     expect(() => planIf({} as BatchInputs)).toThrow(TypeError));
+});
+
+describe("at other settings", () => {
+  const byPressure = { tirage: { goal: "pressure", pressure_bar: 5, pressureAt_C: 10, dose_gL: null } };
+
+  test("none is the batch itself", () => {
+    expect(atSettings(inputsOf(), {})).toEqual(inputsOf());
+    expect(atSettings(inputsOf(byPressure), { labour_pct: 30 })).toEqual(inputsOf(byPressure));
+  });
+
+  test("the volume is the one given, to the last digit, and the rest is that of this size", () => {
+    // 107 / 100 · 100 is 107.00000000000001 as a float
+    const inputs = inputsOf({ materials: OTHERS });
+    const set = atSettings(inputs, { volume_hL: 107 });
+    expect(set.baseWine).toEqual({ ...inputs.baseWine, volume_hL: 107 });
+    expectRelative(set.materials.other1.need, 10.7, 1e-12);
+    hoursOf(set).forEach((hours, index) => expectRelative(hours!, [10.7, 21.4, 32.1, 42.8][index]!, 1e-12));
+  });
+
+  test("half of the labour grows with it", () =>
+    expect(hoursOf(atSettings(inputsOf(), { volume_hL: 200, labour_pct: 50 }))).toEqual([15, 30, 45, 60]));
+
+  test("dose, pressure and sweetness are changed alone", () => {
+    const inputs = inputsOf();
+    expect(atSettings(inputs, { dose_gL: 20 })).toEqual({
+      ...inputs,
+      tirage: { ...inputs.tirage, dose_gL: 20 },
+    });
+    expect(atSettings(inputs, { target_gL: 0 })).toEqual(atSweetness(inputs, 0));
+    const other = inputsOf(byPressure);
+    expect(atSettings(other, { pressure_bar: 0 })).toEqual({
+      ...other,
+      tirage: { ...other.tirage, pressure_bar: 0 },
+    });
+  });
+
+  test("what comes of a setting beside the batch: half the wine, half the sugar, the same pressure", () => {
+    const own = planBatch(inputsOf());
+    const half = planBatch(atSettings(inputsOf(), { volume_hL: 50 }));
+    // 24 g/L in 100 hL; 13 536 bottles, 6 768 of the half
+    expectRelative(outcomeOf(own).sugarKg, 240, 1e-12);
+    expectRelative(changeOf(own, half, "sugarKg"), -120, 1e-12);
+    expect(changeOf(own, half, "bottles")).toBe(-6768);
+    expect(changeOf(own, half, "hottestHighBar")).toBe(0);
+    expect(changeOf(own, half, "dosageMl")).toBe(0);
+  });
+
+  test("each outcome is the plan's own figure", () => {
+    const { tirage, dosage, costs, ...plan } = planBatch(inputsOf());
+    expect(outcomeOf({ tirage, dosage, costs, ...plan })).toEqual({
+      bottles: tirage.bottles,
+      sugarKg: tirage.sugarKg,
+      cellarBar: tirage.pressures.cellar.expected,
+      cellarHighBar: tirage.pressures.cellar.high,
+      hottestBar: tirage.pressures.hottest.expected,
+      hottestHighBar: tirage.pressures.hottest.high,
+      dosageMl: dosage.eachMl,
+      perBottle: costs.perBottle,
+      total: costs.total,
+    });
+  });
+
+  test("why there is no plan is told with its field", () =>
+    expect(attemptPlan(atSweetness(inputsOf({ dosage: { residual_gL: 5 } }), 4))).toEqual({
+      problems: [
+        {
+          field: "dosage.target_gL",
+          given: 4,
+          remedy: "the wine already holds 5 g/L; give a target of at least that",
+        },
+      ],
+    }));
 });

@@ -1,0 +1,39 @@
+/**
+ * What the checks found, in words.
+ */
+import { checkPhrase } from "../cellar/batch/check-words";
+import { CHECK_KEYS, type CheckKey, type Verdict } from "../cellar/batch/checks";
+import type { BatchPlan } from "../cellar/batch/plan";
+import { wordNumber } from "../cellar/refusal";
+
+export interface Finding {
+  readonly verdict: Verdict;
+  readonly what: string;
+}
+
+/** The worst first: "Months on the lees at least 9 months: 3". */
+export function findings({ checks }: BatchPlan, keys: readonly CheckKey[] = CHECK_KEYS): Finding[] {
+  const wanted = (verdict: Verdict) =>
+    keys
+      .filter((key) => checks[key].verdict === verdict)
+      .map((key) => {
+        const check = checks[key];
+        const { value, limit } = check;
+        const blank = value === "" || limit === "";
+        const shown = blank
+          ? "nothing given"
+          : typeof value === "number"
+            ? wordNumber(Number(value.toFixed(2)))
+            : value;
+        return { verdict, what: `${checkPhrase(key, check)}: ${shown}` };
+      });
+  return [...wanted("stop"), ...wanted("look again")];
+}
+
+/** "Worst check: look again (3 to look at)." */
+export function verdictSentence(found: readonly Finding[]): string {
+  const stops = found.filter(({ verdict }) => verdict === "stop").length;
+  if (found.length === 0) return "All checks are fine.";
+  if (stops === 0) return `Look again: ${found.length} of the checks.`;
+  return `Stop: ${stops} of the checks; ${found.length - stops} more to look at again.`;
+}

@@ -1,0 +1,129 @@
+/**
+ * Sheets in another language: what is read as words is translated, the words that formulas compare along with the
+ * cells that hold them. Words that functions take or give stay, as functions know them in no other language.
+ */
+import { BETWEEN_CLASSES, pressureRules } from "../cellar/rules/pressure-classes";
+import { designations } from "../cellar/rules/designations";
+import { LANGUAGES, sweetnessRules } from "../cellar/rules/sweetness-bands";
+import type { Translate } from "../words/translate";
+import { quotedSheet, type ChartData, type PlacedCell, type SheetData, type Validation } from "./data";
+import { NOTES_LANGUAGE } from "./notes/names";
+import { freeName } from "./sheet-names";
+
+/** `code`: what the Notes sheet says of its language. `taken`: names of sheets that are there already. */
+export function translatedSheets(
+  sheets: readonly SheetData[],
+  { code, translate }: { readonly code: string; readonly translate: Translate },
+  taken: readonly string[],
+): SheetData[] {
+  const say: Translate = (text) => (functionWords.has(text) ? text : translate(text));
+  const names = renamed(sheets, say, taken);
+  const formula = (text: string) => translatedFormula(text, say, names);
+  return sheets.map((sheet) => {
+    const lists = new Set(
+      sheet.validations.filter(({ kind }) => kind === "list").map(({ row, column }) => `${row} ${column}`),
+    );
+    const language = sheet.names.find(({ name }) => name === NOTES_LANGUAGE);
+    return {
+      ...sheet,
+      name: names.get(sheet.name)!,
+      cells: sheet.cells.map((cell) => {
+        if (cell.row === language?.row && cell.column === language.column) return { ...cell, value: code };
+        return translatedCell(cell, say, formula, lists.has(`${cell.row} ${cell.column}`));
+      }),
+      validations: sheet.validations.map((rule) => translatedRule(rule, say, names)),
+      highlights: sheet.highlights.map((each) => ({ ...each, word: say(each.word) })),
+      charts: sheet.charts.map((chart) => translatedChart(chart, say, names)),
+    };
+  });
+}
+
+/** Plan · Brut keeps the batch's name; only the kind of sheet before it is a word of ours. */
+function renamed(
+  sheets: readonly SheetData[],
+  say: Translate,
+  taken: readonly string[],
+): Map<string, string> {
+  const all = [...taken];
+  return new Map(
+    sheets.map(({ name }) => {
+      const [kind = "", ...batch] = name.split(" · ");
+      const plain = [say(kind), ...batch].join(" · ");
+      const free = plain === name ? name : freeName(plain, all);
+      all.push(free);
+      return [name, free] as const;
+    }),
+  );
+}
+
+function translatedCell(cell: PlacedCell, say: Translate, formula: Translate, isChoice: boolean): PlacedCell {
+  const { value, style } = cell;
+  // what somebody typed is theirs, unless it is a word that they chose from ours
+  const isOurs = cell.formula !== undefined || style !== "input" || isChoice;
+  return {
+    ...cell,
+    ...(typeof value === "string" && isOurs && { value: say(value) }),
+    ...(cell.formula !== undefined && { formula: formula(cell.formula) }),
+    ...(cell.note?.startsWith("=") && { note: `=${formula(cell.note.slice(1))}` }),
+  };
+}
+
+/** String literals, quoted sheet names, brackets with the name before them. */
+const PIECES = /"(?:[^"]|"")*"|'(?:[^']|'')*'(?=!)|[A-Z][A-Z0-9.]*\(|[()]/giu;
+
+/** Literals but those that one of our functions is given outright. */
+function translatedFormula(text: string, say: Translate, names: ReadonlyMap<string, string>): string {
+  const calls: string[] = [];
+  return text.replace(PIECES, (piece) => {
+    if (piece.endsWith("(")) calls.push(piece);
+    else if (piece === ")") calls.pop();
+    else if (piece.startsWith("'")) {
+      const name = names.get(piece.slice(1, -1).replaceAll("''", "'"));
+      return name === undefined ? piece : quotedSheet(name);
+    } else if (piece.startsWith('"') && !calls.at(-1)?.toUpperCase().startsWith("MOUSSE.")) {
+      return `"${say(piece.slice(1, -1).replaceAll('""', '"')).replaceAll('"', '""')}"`;
+    }
+    return piece;
+  });
+}
+
+function translatedRule(rule: Validation, say: Translate, names: ReadonlyMap<string, string>): Validation {
+  const words = { title: say(rule.title), message: say(rule.message) };
+  if (rule.kind !== "list") return { ...rule, ...words };
+  const { from } = rule;
+  return {
+    ...rule,
+    ...words,
+    options: rule.options.map(say),
+    ...(from?.sheet !== undefined && { from: { ...from, sheet: names.get(from.sheet) ?? from.sheet } }),
+  };
+}
+
+function translatedChart(chart: ChartData, say: Translate, names: ReadonlyMap<string, string>): ChartData {
+  const there = <Where extends { readonly sheet?: string }>(area: Where): Where =>
+    area.sheet === undefined ? area : { ...area, sheet: names.get(area.sheet) ?? area.sheet };
+  return {
+    ...chart,
+    title: say(chart.title),
+    description: say(chart.description),
+    categories: there(chart.categories),
+    series: chart.series.map((each) => ({ ...each, title: say(each.title), values: there(each.values) })),
+    horizontal: { ...chart.horizontal, title: say(chart.horizontal.title) },
+    vertical: { ...chart.vertical, title: say(chart.vertical.title) },
+  };
+}
+
+const functionWords: ReadonlySet<string> = new Set([
+  ...designations.map(({ name }) => name),
+  ...Object.keys(sweetnessRules),
+  ...LANGUAGES,
+  ...Object.values(sweetnessRules).flatMap(({ bands }) =>
+    bands.flatMap(({ terms }) => Object.values(terms).flat()),
+  ),
+  ...Object.values(pressureRules).flatMap(({ classes }) => classes.map(({ name }) => name)),
+  BETWEEN_CLASSES,
+  // what SWEETNESS.CHECK answers
+  "permitted",
+  "within tolerance",
+  "not permitted",
+]);
