@@ -79,7 +79,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     element(
       "header",
       {},
-      element("h1", {}, "Plan a batch"),
+      element("div", { class: "head" }, element("h1", {}, "Plan a batch"), language.element),
       element(
         "div",
         { class: "actions" },
@@ -88,7 +88,6 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
         keep,
         empty,
         example,
-        language.element,
       ),
     ),
     element(

@@ -46,7 +46,7 @@ const cellarPressure = (inputs: BatchInputs, plan: BatchPlan, units: Units) =>
   pressure("Excess pressure, cellar", inputs.tirage.cellar_C, plan.tirage.pressures.cellar, units);
 const hottestPressure = (inputs: BatchInputs, plan: BatchPlan, units: Units) =>
   pressure("Excess pressure, hottest", inputs.tirage.hottest_C, plan.tirage.pressures.hottest, units);
-const bottles = ({ tirage }: BatchPlan) => figure("Bottles to have ready", count(tirage.bottles));
+const bottles = ({ tirage }: BatchPlan) => figure("Bottles to have ready", count(tirage.bottles), "bottles");
 const sugar = ({ tirage }: BatchPlan) => figure("Sugar to weigh", shownResult(tirage.sugarKg, 2), "kg");
 const liqueur = ({ tirage }: BatchPlan) =>
   tirage.liqueurL > 0 ? [figure("Tirage liqueur", shownResult(tirage.liqueurL, 1), "L")] : [];
@@ -156,7 +156,7 @@ export const STEPS: readonly Step[] = [
     checks: ["materialsInputs", "costsInputs", "actualInputs", "forSale", "prices"],
     drawing: "cost",
     figures: (inputs, plan) => [
-      figure("Bottles for sale", count(plan.costs.saleableBottles)),
+      figure("Bottles for sale", count(plan.costs.saleableBottles), "bottles"),
       figure("Total cost", shownResult(plan.costs.total, 2), inputs.batch.currency),
       perBottle(inputs, plan),
       figure("A case", shownResult(plan.costs.perCase, 2), inputs.batch.currency),

@@ -26,7 +26,7 @@ function begin(): void {
 export function welcome(empty: () => void): HTMLElement | null {
   if (hasBegun()) return null;
   const own = button("Begin a batch of my own");
-  const look = button("Keep the example for now");
+  const look = button("Look around first");
   const section = element(
     "section",
     { class: "welcome", "aria-label": "Welcome" },

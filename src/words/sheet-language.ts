@@ -21,10 +21,14 @@ export async function languageCalled(code: unknown): Promise<SheetLanguage> {
   return found ? sheetLanguage(found) : ENGLISH;
 }
 
-/** The English word behind one of several, in whichever language it stands; undefined if it is none of them. */
+/**
+ * The English word behind one of several, in whichever language it stands; undefined if it is none of them. A language
+ * that cannot be loaded, as when the server is gone, is left out: its words are then refused, not guessed.
+ */
 export async function plainWords(): Promise<
   (word: string, options: readonly string[]) => string | undefined
 > {
-  const all = await Promise.all(LANGUAGES.map(sheetLanguage));
+  const loaded = await Promise.allSettled(LANGUAGES.map(sheetLanguage));
+  const all = loaded.flatMap((each) => (each.status === "fulfilled" ? [each.value] : []));
   return (word, options) => options.find((option) => all.some(({ translate }) => translate(option) === word));
 }

@@ -4,11 +4,11 @@
  */
 import { excelHost } from "../../src/hosts/excel/excel-host";
 import type { CellFormula } from "../../src/hosts/host";
-import { standInWorkbook, type StandInOptions } from "../support/excel-proxies";
+import { standInWorkbook, type GivenSheet, type StandInOptions } from "../support/excel-proxies";
 import { everything, operationsOf } from "../support/excel-writing";
 
 const NAME = "Plan · Jo's";
-const sheets = [
+const sheets: readonly GivenSheet[] = [
   {
     name: NAME,
     cells: {

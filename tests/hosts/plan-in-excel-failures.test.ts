@@ -54,8 +54,8 @@ const sampled = (count: number, samples: number) => [
 ];
 
 describe.each([
-  ["a batch's sheets", one, 120],
-  ["two batches of values, some of them copies", two, 25],
+  ["a batch's sheets", one, 60],
+  ["two batches of values, some of them copies", two, 6],
 ])("%s", (_what, sheets, samples) => {
   test.each([1, 2, 3])("round trip %i fails after any number of its actions", async (roundTrip) => {
     const counts = await actionsOf(sheets);

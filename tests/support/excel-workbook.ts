@@ -7,6 +7,8 @@ export interface Content {
   readonly formula?: string;
   /** "#N/A" as an error, not as a text. */
   readonly error?: boolean;
+  /** Of the cell whose formula fills this one too; it has no formula of its own. */
+  readonly filledFrom?: string;
 }
 export interface Name {
   readonly name: string;
@@ -121,21 +123,22 @@ export function blockOf(address: string | undefined): Block {
   return block;
 }
 
+export const placeOf = (address: string) => `${blockOf(address).row} ${blockOf(address).column}`;
+
 /** Contents by address as contents by place. */
 export const addressed = (cells: Readonly<Record<string, Content>>) =>
-  new Map(
-    Object.entries(cells).map(([address, content]) => {
-      const { row, column } = blockOf(address);
-      return [`${row} ${column}`, content] as const;
-    }),
-  );
+  new Map(Object.entries(cells).map(([address, content]) => [placeOf(address), content] as const));
 
 const columnOf = (letters: string) =>
   [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** As if typed into each cell; null leaves a cell alone. */
 export function typeInto(sheet: Sheet, block: Block, entries: unknown): void {
+  const filled = [...sheet.cells].filter(([, { filledFrom }]) => filledFrom !== undefined);
   eachEntry(block, entries, (place, entry) => {
+    for (const [other, { filledFrom }] of filled) {
+      if (placeOf(filledFrom!) === place) sheet.cells.delete(other);
+    }
     if (entry === "") sheet.cells.delete(place);
     else {
       const content = typed(entry as string | number | boolean);

@@ -2,17 +2,26 @@
  * A sheet's results as values, its formulas as notes: nothing on it is calculated any more.
  */
 import { cellAddress } from "../../workbook/data";
-import { rangeAt, rectangleAddress, untracked } from "./areas";
+import { rangeAt, rectangleAddress, untracked, type Rectangle } from "./areas";
 import { block, entryOf, gathered, holdsFormula } from "./contents";
 import type { Offered } from "./offered";
 
-interface Result {
+/** A cell and what would have to be typed to get what it shows. */
+interface Shown {
   readonly row: number;
   readonly column: number;
   readonly entry: string | number | boolean;
+}
+interface Result extends Shown {
   readonly formula: string;
   /** Excel lends a formula that is typed the format of what it reads. */
   readonly format: string;
+}
+interface Found {
+  readonly area: Rectangle;
+  readonly results: readonly Result[];
+  /** Cells without a formula of their own. */
+  readonly others: readonly Shown[];
 }
 
 /** What Excel shows while a function has not answered yet. */
@@ -21,50 +30,74 @@ const WAITING = /^#(BUSY|GETTING_DATA|CONNECT)!?$/;
 /** Answers how many formulas there were. Notes may not be undoable, so it is no single step to undo. */
 export async function freezeSheet(name: string, offered: Offered): Promise<number> {
   let before: readonly Result[] = [];
+  let filled: readonly Shown[] = [];
   try {
     return await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(name);
-      const results = await read(context, sheet, name);
-      before = results;
-      put(sheet, results, ({ entry }) => entry);
+      const found = await read(context, sheet, name);
+      if (!found || found.results.length === 0) return 0;
+      before = found.results;
+      put(sheet, before, ({ entry }) => entry);
+      const after = rangeAt(sheet, rectangleAddress(found.area)).load("values");
       await context.sync();
-      if (offered.notes) await addNotes(context, sheet, results);
-      return results.length;
+      filled = found.others.filter(({ row, column }) => isBlankIn(after, found.area, row, column));
+      if (filled.length > 0) {
+        put(sheet, filled, ({ entry }) => entry);
+        await context.sync();
+      }
+      if (offered.notes) await addNotes(context, sheet, before);
+      return before.length;
     });
   } catch (error) {
-    await putBack(name, before, error);
+    await putBack(name, before, filled, error);
     throw error;
   }
 }
 
-async function read(context: Excel.RequestContext, sheet: Excel.Worksheet, name: string): Promise<Result[]> {
+/** What a formula elsewhere had put there goes with that formula. */
+const isBlankIn = ({ values }: Excel.Range, area: Rectangle, row: number, column: number) =>
+  (values as unknown[][])[row - area.row]![column - area.column] === "";
+
+async function read(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  name: string,
+): Promise<Found | undefined> {
   const used = untracked(sheet.getUsedRangeOrNullObject(true));
   used.load("values,formulas,valueTypes,numberFormat,rowIndex,columnIndex");
   await context.sync();
   if (sheet.isNullObject) throw new Error(`There is no sheet named "${name}" any more; nothing was changed.`);
-  const results = used.isNullObject ? [] : resultsOf(used);
-  const waiting = results.find(({ entry }) => WAITING.test(String(entry)));
-  if (!waiting) return results;
+  if (used.isNullObject) return undefined;
+  const found = foundIn(used);
+  const waiting = found.results.find(({ entry }) => WAITING.test(String(entry)));
+  if (!waiting) return found;
   const at = cellAddress(waiting.row, waiting.column);
   throw new Error(`${at} is still being calculated; nothing was changed. Wait until it shows its result.`);
 }
 
-function put(
+function put<Cell extends Shown>(
   sheet: Excel.Worksheet,
-  results: readonly Result[],
-  entry: (result: Result) => Result["entry"],
+  cells: readonly Cell[],
+  entry: (cell: Cell) => Shown["entry"],
 ): void {
-  for (const { area, within } of gathered(results)) {
-    rangeAt(sheet, rectangleAddress(area)).formulas = block<Result["entry"], Result>(area, within, "", entry);
+  for (const { area, within } of gathered(cells)) {
+    rangeAt(sheet, rectangleAddress(area)).formulas = block<Shown["entry"], Cell>(area, within, "", entry);
   }
 }
 
 /** In a run of its own, as what the failed one had queued must not be sent again. */
-async function putBack(name: string, before: readonly Result[], reason: unknown): Promise<void> {
+async function putBack(
+  name: string,
+  before: readonly Result[],
+  filled: readonly Shown[],
+  reason: unknown,
+): Promise<void> {
   if (before.length === 0) return;
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getItem(name);
+      // in the way of the formulas that fill them
+      put(sheet, filled, () => "");
       put(sheet, before, ({ formula }) => formula);
       for (const { area, within } of gathered(before)) {
         rangeAt(sheet, rectangleAddress(area)).numberFormat = block<string, Result>(
@@ -86,20 +119,24 @@ async function putBack(name: string, before: readonly Result[], reason: unknown)
   }
 }
 
-function resultsOf(used: Excel.Range): Result[] {
-  const { values, formulas, valueTypes, numberFormat, rowIndex, columnIndex } = used;
-  return (formulas as unknown[][]).flatMap((line, down) =>
-    line.flatMap((formula, across): Result[] => {
-      const value = values[down]![across] as Result["entry"];
-      if (!holdsFormula(formula, value)) return [];
+function foundIn(used: Excel.Range): Found {
+  const { formulas, valueTypes, numberFormat, rowIndex, columnIndex } = used;
+  const values = used.values as Shown["entry"][][];
+  const results: Result[] = [];
+  const others: Shown[] = [];
+  values.forEach((line, down) =>
+    line.forEach((value, across) => {
+      const formula: unknown = formulas[down]![across];
       // an error stays the error that it is
       const entry = valueTypes[down]![across] === "Error" ? value : entryOf(value);
-      const format = String(numberFormat[down]![across]);
-      return [
-        { row: rowIndex + down, column: columnIndex + across, entry, formula: String(formula), format },
-      ];
+      const shown = { row: rowIndex + down, column: columnIndex + across, entry };
+      if (holdsFormula(formula, value)) {
+        results.push({ ...shown, formula: String(formula), format: String(numberFormat[down]![across]) });
+      } else if (value !== "") others.push(shown);
     }),
   );
+  const [lastRow, lastColumn] = [rowIndex + values.length - 1, columnIndex + values[0]!.length - 1];
+  return { area: { row: rowIndex, column: columnIndex, lastRow, lastColumn }, results, others };
 }
 
 /** A note that is there already keeps its text. What Excel refuses here leaves the values as they are. */

@@ -82,6 +82,7 @@ export function layOutPages(sheet: Excel.Worksheet, { pagesTall, landscape, prin
     rightMargin: margin,
     orientation: landscape ? "Landscape" : "Portrait",
     paperSize: "A4",
-    zoom: { horizontalFitToPages: 1, verticalFitToPages: pagesTall },
+    // as many pages as it takes is said by saying nothing
+    zoom: { horizontalFitToPages: 1, ...(pagesTall > 0 && { verticalFitToPages: pagesTall }) },
   });
 }

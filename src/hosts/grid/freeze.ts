@@ -3,7 +3,8 @@
  */
 import type { ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import type { Book } from "./book";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { filledRange, injectorOf, type Book } from "./book";
 import { putCells, type Cells } from "./change";
 import type { CellMark } from "./to-grid";
 
@@ -15,10 +16,10 @@ const BOOLEAN = 3;
 export function freezeSheet(api: FUniver, book: Book, name: string): number {
   const worksheet = book.getSheetByName(name);
   if (!worksheet) throw new Error(`There is no sheet named "${name}" any more; nothing was changed.`);
-  const range = worksheet.getDataRange();
+  const range = filledRange(worksheet);
   const formulas = range.getFormulas();
   const values = range.getRawValues() as (string | number | boolean | null)[][];
-  const cells: Cells = {};
+  const cells = spilled(api, book.getId(), worksheet.getSheetId());
   let count = 0;
   formulas.forEach((line, row) =>
     line.forEach((formula, column) => {
@@ -30,6 +31,19 @@ export function freezeSheet(api: FUniver, book: Book, name: string): number {
   );
   if (count > 0) putCells(api, book, [{ sheet: name, cells }]);
   return count;
+}
+
+/** Cells that a formula elsewhere fills: they would go with it. */
+function spilled(api: FUniver, unitId: string, sheetId: string): Cells {
+  const filled = injectorOf(api).get(FormulaDataModel).getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
+  const cells: Cells = {};
+  for (const [row, columns] of Object.entries(filled)) {
+    for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData | null>)) {
+      const { v = null, t = null } = cell ?? {};
+      (cells[Number(row)] ??= {})[Number(column)] = { v, t };
+    }
+  }
+  return cells;
 }
 
 function frozenCell(

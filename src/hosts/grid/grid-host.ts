@@ -5,6 +5,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import type { WorkbookData } from "../../workbook/data";
 import type { Host } from "../host";
 import { addSheets } from "./add-sheets";
+import { filledRange } from "./book";
 import type { CallBook } from "./calls";
 import { changeCells } from "./change";
 import { freezeSheet } from "./freeze";
@@ -60,7 +61,10 @@ export function gridHost(api: FUniver, calls?: CallBook): GridHost {
     keep: (key, value) => promised(() => void settings.set(key, value)),
     read: () => {
       const book = workbook();
-      const formulasOf = (id: string) => book.getSheetBySheetId(id)?.getDataRange().getFormulas() ?? [];
+      const formulasOf = (id: string) => {
+        const sheet = book.getSheetBySheetId(id);
+        return sheet ? filledRange(sheet).getFormulas() : [];
+      };
       return workbookFromGrid(book.save(), formulasOf);
     },
   };

@@ -58,7 +58,9 @@ export class Card {
     const problems = outcome && "problems" in outcome ? outcome.problems : [];
     this.#mark.textContent = mark;
     this.#glass.hidden = this.#facts.hidden = row === undefined;
-    this.#glass.replaceChildren(...(row ? ["Into the glass ", element("strong", {}, glassText(row))] : []));
+    this.#glass.replaceChildren(
+      ...(row ? [element("span", {}, "Into the glass"), element("strong", {}, glassText(row))] : []),
+    );
     this.#facts.replaceChildren(
       ...(row ? factsOf(inputs, row) : []).map(({ label, value, isHindrance }) =>
         element(
@@ -79,5 +81,6 @@ export class Card {
   offer(canUse: boolean, canRemove: boolean): void {
     this.#use.hidden = !canUse;
     if (this.#remove) this.#remove.hidden = !canRemove;
+    this.#use.parentElement!.hidden = !canUse && !canRemove;
   }
 }

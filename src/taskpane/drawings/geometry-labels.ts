@@ -35,14 +35,14 @@ export function boxOf({ text, x, y, anchor }: Label): Box {
   return { left: x - width * BEFORE[anchor], top: y - ASCENT, width, height: LINE };
 }
 
-export const overlap = (one: Box, other: Box) =>
-  one.left < other.left + other.width &&
-  other.left < one.left + one.width &&
-  one.top < other.top + other.height &&
-  other.top < one.top + one.height;
-
-/** Floats that touch an edge are not outside. */
+/** Things that touch do not overlap, whatever the last bits of their floats say. */
 const SLACK = 1e-9;
+
+export const overlap = (one: Box, other: Box) =>
+  one.left < other.left + other.width - SLACK &&
+  other.left < one.left + one.width - SLACK &&
+  one.top < other.top + other.height - SLACK &&
+  other.top < one.top + one.height - SLACK;
 
 export const isInside = (box: Box, frame: Box) =>
   box.left >= frame.left - SLACK &&

@@ -18,6 +18,9 @@ export interface NeckVolume {
   readonly volume_mL: number;
 }
 
+/** A dosage that fills the room exactly leaves no wine to top up, whatever the last bits say. */
+const FLOAT_TAIL = 1e-12;
+
 /** From the wine upwards; what has no volume is left out. */
 export function stacked({ room_mL, dosage_mL }: NeckVolumes): NeckVolume[] {
   const room = room_mL ?? 0;
@@ -26,7 +29,7 @@ export function stacked({ room_mL, dosage_mL }: NeckVolumes): NeckVolume[] {
     { part: "topUp", volume_mL: room - dosage_mL },
     { part: "tooMuch", volume_mL: dosage_mL - room },
   ];
-  return all.filter(({ volume_mL }) => volume_mL > 0);
+  return all.filter(({ volume_mL }) => volume_mL > FLOAT_TAIL * Math.max(room, dosage_mL));
 }
 
 /** The part of the neck that is to scale. */
@@ -76,8 +79,7 @@ export interface NeckPicture {
   readonly mouth: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
   /** How far the room reaches, at the left. */
   readonly span: { readonly x: number; readonly top: number; readonly foot: number } | null;
-  readonly spanName: Label;
-  readonly spanValue: Label;
+  readonly spanTexts: readonly [name: Label, value: Label] | readonly [name: Label];
 }
 
 export interface NeckTexts {
@@ -140,18 +142,13 @@ export function neckPicture(given: NeckVolumes, texts: NeckTexts): NeckPicture {
     glass: [left, right],
     mouth: { x: NECK.middle - 26, y: TOP - ABOVE - 14, width: 52, height: 15 },
     span: room > 0 ? { x: spanX, top: fillY, foot: NECK.foot } : null,
-    spanName: {
-      text: given.room_mL === null ? texts.noRoom : texts.room,
-      x: spanX - 6,
-      y: roomMiddle - LINE + ASCENT,
-      anchor: "end",
-    },
-    spanValue: {
-      text: texts.valueOf(room),
-      x: spanX - 6,
-      y: roomMiddle + ASCENT,
-      anchor: "end",
-    },
+    spanTexts:
+      room > 0
+        ? [
+            { text: texts.room, x: spanX - 6, y: roomMiddle - LINE + ASCENT, anchor: "end" },
+            { text: texts.valueOf(room), x: spanX - 6, y: roomMiddle + ASCENT, anchor: "end" },
+          ]
+        : [{ text: texts.noRoom, x: spanX - 8, y: NECK.foot + 4, anchor: "end" }],
   };
 }
 

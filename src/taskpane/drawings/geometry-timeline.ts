@@ -89,7 +89,7 @@ export function timelinePicture<Event extends TimelineEvent, Name extends string
           { text: wishes.number(months), x: BAR.left - 2 * GAP, y: y + 4, anchor: "end" },
         ]),
       ],
-      { left: 0, top: 0, width: BAR.left, height },
+      { left: 0, top: 0, width: NAMES, height },
     ),
     events: events.map((event, index) => {
       const [y, middle] = [yOf(event.day), middles[index]!];

@@ -23,7 +23,7 @@ const ml = (volume_mL: number) => `${shownResult(volume_mL, volume_mL < 100 ? 2 
 export function neckDrawing(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
   const given = { room_mL: plan.dosage.spaceMl, dosage_mL: plan.dosage.eachMl };
   const looks = newLooks();
-  const { volumes, height, fillY, fillEnds, glass, mouth, span, spanName, spanValue } = neckPicture(given, {
+  const { volumes, height, fillY, fillEnds, glass, mouth, span, spanTexts } = neckPicture(given, {
     nameOf: (part) => PARTS[part].name,
     valueOf: ml,
     room: "Room",
@@ -41,7 +41,7 @@ export function neckDrawing(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
       ),
       ...glass.map((side) => svg("path", { d: bent(side), class: "drawing-glass" })),
       svg("rect", { ...mouth, rx: 4, class: "drawing-mouth" }),
-      svg("line", { x1: fillEnds[0], x2: fillEnds[1], y1: fillY, y2: fillY, class: "drawing-rating" }),
+      svg("line", { x1: fillEnds[0], x2: fillEnds[1], y1: fillY, y2: fillY, class: "drawing-fill" }),
       ...(span
         ? [
             svg("path", {
@@ -57,8 +57,7 @@ export function neckDrawing(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
         : []),
       ...volumes.map(({ leader }) => svg("path", { d: along(leader), class: "drawing-leader" })),
       ...volumes.flatMap(({ name, value }) => [write(name, "quiet"), write(value, "strong")]),
-      write(spanName, "quiet"),
-      write(spanValue, "strong"),
+      ...spanTexts.map((label, index) => write(label, index === 0 ? "quiet" : "strong")),
     ],
     sayings: sayingsOf(inputs, plan, looks),
   });
@@ -86,7 +85,7 @@ function sayingsOf({ batch, disgorging }: BatchInputs, { dosage }: BatchPlan, lo
   const [topUp, tooMuch] = [has("topUp"), has("tooMuch")];
   return [
     {
-      mark: [svg("line", { x1: 0, x2: SWATCH.width, y1: 7, y2: 7, class: "drawing-rating" })],
+      mark: [svg("line", { x1: 0, x2: SWATCH.width, y1: 7, y2: 7, class: "drawing-fill" })],
       words: `Fill wanted: ${ml(batch.bottle_mL)}.`,
     },
     { words: roomWords(dosage.spaceMl, dosage.filledMl, disgorging.lost_mL) },

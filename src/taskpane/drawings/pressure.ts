@@ -8,7 +8,8 @@ import { pressureRules } from "../../cellar/rules/pressure-classes";
 import { shownResult } from "../typed-numbers";
 import type { Quantity, Units } from "../units";
 import { SWATCH, figure, write, type Saying } from "./figure";
-import { pressureCurve, pressurePicture, type Axis, type PressureCurve } from "./geometry-pressure";
+import { pressurePicture, type Axis } from "./geometry-pressure";
+import { pressureCurve, type PressureCurve } from "./pressure-curve";
 import { along, around, svg, type Point } from "./svg";
 
 const CAPTION = "Excess pressure against temperature";

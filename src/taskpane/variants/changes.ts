@@ -6,8 +6,12 @@ import { USUAL_LABOUR_PCT, type Settings } from "../../cellar/batch/what-if";
 import type { Units } from "../units";
 import { KNOB_KEYS, knobOf, type Knob, type KnobKey } from "./knobs";
 
-/** Long enough to tell two settings apart, and no longer. */
-const brief = (value: number) => value.toLocaleString(undefined, { maximumSignificantDigits: 6 });
+/** Two decimals, and of what is less than one as many as it takes. */
+const brief = (value: number) =>
+  value.toLocaleString(
+    undefined,
+    Math.abs(value) < 1 ? { maximumSignificantDigits: 3 } : { maximumFractionDigits: 2 },
+  );
 export const knobText = (knob: Knob, kept: number) => `${brief(knob.shown(kept))} ${knob.unit}`;
 
 const SENTENCES: Readonly<Record<KnobKey, (now: string, own: string) => string>> = {

@@ -31,9 +31,13 @@ export interface Kept {
 
 const isSame = (a: BatchInputs | null, b: BatchInputs) => JSON.stringify(a) === JSON.stringify(b);
 
-export function stateOf({ form, inputs }: Variant, now: BatchInputs | null): string {
-  if (isSame(now, inputs)) return "The form holds it.";
-  return isSame(now, form) ? "" : "Made from an earlier form.";
+/** Whether the form has gone another way since. */
+export const isOfEarlier = ({ form, inputs }: Variant, now: BatchInputs | null) =>
+  !isSame(now, form) && !isSame(now, inputs);
+
+export function stateOf(variant: Variant, now: BatchInputs | null): string {
+  if (isOfEarlier(variant, now)) return "Made from an earlier form.";
+  return isSame(now, variant.inputs) ? "The form holds it." : "";
 }
 
 /** What differs between the forms, a temperature or a currency, stands with each figure. */
@@ -49,93 +53,50 @@ export function figureRows(
   });
 }
 
-const row = (label: string, cells: readonly (Node | string)[]) =>
-  element("tr", {}, element("th", { scope: "row" }, label), ...cells.map((cell) => element("td", {}, cell)));
-
 export function kept(
   take: (name: Name, variant: Variant, changes: string) => void,
   removed: (name: Name) => void,
 ): Kept {
   const variants = new Map<Name, Variant>();
-  const box = element("div", {
+  const list = element("ul", { class: "kept-list" });
+  const figures = element("div", {
     class: "side-by-side",
     role: "region",
     tabindex: "0",
-    "aria-label": "Variants kept",
-    hidden: true,
+    "aria-label": "Variants side by side",
   });
+  const box = element("div", { class: "kept", hidden: true }, list, figures);
 
   function show(form: BatchInputs | null, units: Units): void {
     const shown = NAMES.flatMap((name) => (variants.has(name) ? [{ name, ...variants.get(name)! }] : []));
+    const focused = box.contains(document.activeElement) ? document.activeElement?.ariaLabel : undefined;
     box.hidden = shown.length === 0;
-    const columns = shown.map((variant) => {
-      const { name, settings, inputs, plan } = variant;
-      const changes = changesText(changesOf(variant.form, settings, units));
-      const put = button("Put into the form", { "aria-label": `Put variant ${name} into the form` });
-      put.addEventListener("click", () => take(name, variant, changes));
-      const remove = button("Remove", { "aria-label": `Remove variant ${name}` });
-      remove.addEventListener("click", () => {
-        variants.delete(name);
-        show(form, units);
-        removed(name);
-      });
-      // beside itself, since the form may have gone another way
-      return {
-        name,
-        changes,
-        state: stateOf(variant, form),
-        lines: linesOf(inputs, plan, plan, units),
-        put,
-        remove,
-      };
-    });
-    const states = columns.some(({ state }) => state !== "")
-      ? [
-          row(
-            "Since then",
-            columns.map(({ state }) => state),
-          ),
-        ]
-      : [];
-    const focused = box.contains(document.activeElement)
-      ? document.activeElement?.getAttribute("aria-label")
-      : undefined;
-    box.replaceChildren(
-      element(
-        "table",
-        { class: "kept" },
-        element("caption", {}, "Variants kept"),
-        element(
-          "thead",
-          {},
-          element(
-            "tr",
-            {},
-            element("td"),
-            ...columns.map(({ name }) => element("th", { scope: "col" }, `Variant ${name}`)),
-          ),
-        ),
-        element(
-          "tbody",
-          {},
-          row(
-            "What is set",
-            columns.map(({ changes }) => changes),
-          ),
-          ...states,
-          ...figureRows(columns.map(({ lines }) => lines)).map(({ label, cells }) => row(label, cells)),
-          row(
-            "What to do",
-            columns.map(({ put, remove }) => element("div", { class: "actions" }, put, remove)),
-          ),
-        ),
-      ),
-    );
+    list.replaceChildren(...shown.map((variant) => itemOf(variant, form, units)));
+    figures.replaceChildren(tableOf(shown, units));
     // made anew, the button that was pressed would lose the keyboard
-    const again = [...box.querySelectorAll("button")].find(
-      (each) => each.getAttribute("aria-label") === focused,
-    );
+    const again = [...list.querySelectorAll("button")].find((each) => each.ariaLabel === focused);
     again?.focus();
+  }
+
+  function itemOf(variant: Variant & { name: Name }, form: BatchInputs | null, units: Units): HTMLElement {
+    const { name } = variant;
+    const changes = changesText(changesOf(variant.form, variant.settings, units));
+    const put = button("Put into the form", { "aria-label": `Put variant ${name} into the form` });
+    put.addEventListener("click", () => take(name, variant, changes));
+    const remove = button("Remove", { "aria-label": `Remove variant ${name}` });
+    remove.addEventListener("click", () => {
+      variants.delete(name);
+      show(form, units);
+      removed(name);
+    });
+    return element(
+      "li",
+      {},
+      element("strong", {}, `Variant ${name}`),
+      element("p", {}, changes),
+      element("p", { class: "note" }, stateOf(variant, form)),
+      element("div", { class: "actions" }, put, remove),
+    );
   }
 
   return {
@@ -147,4 +108,25 @@ export function kept(
     },
     show,
   };
+}
+
+function tableOf(shown: readonly (Variant & { name: Name })[], units: Units): HTMLTableElement {
+  // each beside itself, since the form may have gone another way
+  const columns = shown.map(({ inputs, plan }) => linesOf(inputs, plan, plan, units));
+  const rows = figureRows(columns).map(({ label, cells }) =>
+    element(
+      "tr",
+      {},
+      element("th", { scope: "row" }, label),
+      ...cells.map((cell) => element("td", {}, cell)),
+    ),
+  );
+  const heads = shown.map(({ name }) => element("th", { scope: "col" }, `Variant ${name}`));
+  return element(
+    "table",
+    {},
+    element("caption", {}, "Variants side by side"),
+    element("thead", {}, element("tr", {}, element("td"), ...heads)),
+    element("tbody", {}, ...rows),
+  );
 }

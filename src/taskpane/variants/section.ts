@@ -13,7 +13,7 @@ import type { Units } from "../units";
 import { changesOf, changesText } from "./changes";
 import { spokenOf } from "./figures";
 import { oncePerFrame, whenAtRest } from "./frames";
-import { MOST_KEPT, kept, type Variant } from "./kept";
+import { MOST_KEPT, isOfEarlier, kept, type Variant } from "./kept";
 import { KNOB_KEYS, knobOf } from "./knobs";
 import { labourBox } from "./labour";
 import { results } from "./results";
@@ -65,7 +65,13 @@ export function variantsSection(
   const keep = button("Keep this variant");
   const put = button("Put into the form");
   const variants = kept(
-    (name, { inputs }, changes) => give(inputs, `Variant ${name} is in the form: ${changes}.`),
+    (name, variant, changes) =>
+      give(
+        variant.inputs,
+        isOfEarlier(variant, form?.inputs ?? null)
+          ? `Variant ${name} is in the form, with all the rest as it was when it was kept: ${changes}.`
+          : `Variant ${name} is in the form: ${changes}.`,
+      ),
     (name) => {
       say(`Variant ${name} is removed.`);
       keep.focus();

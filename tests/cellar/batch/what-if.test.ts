@@ -154,9 +154,10 @@ describe("at other settings", () => {
   test("what comes of a setting beside the batch: half the wine, half the sugar, the same pressure", () => {
     const own = planBatch(inputsOf());
     const half = planBatch(atSettings(inputsOf(), { volume_hL: 50 }));
-    // 24 g/L in 100 hL; 13 536 bottles, 6 768 of the half
-    expectRelative(outcomeOf(own).sugarKg, 240, 1e-12);
-    expectRelative(changeOf(own, half, "sugarKg"), -120, 1e-12);
+    // 24 g in each of 10 000/(1 − 24·0.000625) L; 13 536 bottles, 6 768 of the half
+    const sugarKg = (24 * 10_000) / (1 - 24 * 0.000_625) / 1000;
+    expectRelative(outcomeOf(own).sugarKg, sugarKg, 1e-12);
+    expectRelative(changeOf(own, half, "sugarKg"), -sugarKg / 2, 1e-12);
     expect(changeOf(own, half, "bottles")).toBe(-6768);
     expect(changeOf(own, half, "hottestHighBar")).toBe(0);
     expect(changeOf(own, half, "dosageMl")).toBe(0);

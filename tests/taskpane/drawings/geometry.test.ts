@@ -1,0 +1,286 @@
+import fc from "fast-check";
+import { LEAST_SHARE, costPicture, costShares } from "../../../src/taskpane/drawings/geometry-cost";
+import { WIDTH, boxOf, isInside, overlap, type Label } from "../../../src/taskpane/drawings/geometry-labels";
+import { NECK_AREA, NECK_FRAME, neckPicture, stacked } from "../../../src/taskpane/drawings/geometry-neck";
+import { pressurePicture } from "../../../src/taskpane/drawings/geometry-pressure";
+import { timelinePicture } from "../../../src/taskpane/drawings/geometry-timeline";
+import { pressureCurve } from "../../../src/taskpane/drawings/pressure-curve";
+import type { Point } from "../../../src/taskpane/drawings/svg";
+import { excessBar } from "../../../src/cellar/units";
+import { PART_KEYS, type Part } from "../../../src/workbook/plan/cost-parts";
+import { randomBatches } from "../../support/random-batches";
+import { EDGES, changed } from "./batches";
+
+/** Every number anywhere in it. */
+function numbersIn(thing: unknown): number[] {
+  if (typeof thing === "number") return [thing];
+  return typeof thing === "object" && thing !== null ? Object.values(thing).flatMap(numbersIn) : [];
+}
+const allFinite = (thing: unknown) => numbersIn(thing).every(Number.isFinite);
+
+function expectApart(labels: readonly Label[], frame: Parameters<typeof isInside>[1]) {
+  const boxes = labels.map(boxOf);
+  boxes.forEach((box, index) => {
+    expect(isInside(box, frame)).toBe(true);
+    for (const other of boxes.slice(0, index)) expect(overlap(box, other)).toBe(false);
+  });
+}
+
+/** By the shoelace formula. */
+const areaOf = (points: readonly Point[]) =>
+  Math.abs(
+    points.reduce((sum, [x, y], index) => {
+      const [nextX, nextY] = points[(index + 1) % points.length]!;
+      return sum + x * nextY - nextX * y;
+    }, 0),
+  ) / 2;
+
+describe("neck", () => {
+  const texts = {
+    nameOf: String,
+    valueOf: (ml: number) => `${ml.toFixed(2)} mL`,
+    room: "Room",
+    noRoom: "No room",
+  };
+  const ml = fc.double({ min: 0.01, max: 999, noNaN: true });
+  const zeroOr = fc.oneof(fc.constant(0), ml);
+  const given = fc.record({ room_mL: fc.oneof(fc.constant(null), zeroOr), dosage_mL: zeroOr });
+
+  test("areas are as the volumes, to a thousand millionth", () => {
+    fc.assert(
+      fc.property(given, (volumes) => {
+        const picture = neckPicture(volumes, texts);
+        const total = Math.max(volumes.room_mL ?? 0, volumes.dosage_mL);
+        for (const { corners, volume_mL } of picture.volumes) {
+          expect(Math.abs(areaOf(corners) / NECK_AREA - volume_mL / total)).toBeLessThan(1e-9);
+        }
+        if (total > 0)
+          expect(picture.volumes.reduce((sum, each) => sum + areaOf(each.corners), 0)).toBeCloseTo(
+            NECK_AREA,
+            6,
+          );
+      }),
+    );
+  });
+
+  test("all is finite and inside, no text over another", () => {
+    fc.assert(
+      fc.property(given, (volumes) => {
+        const picture = neckPicture(volumes, texts);
+        expect(allFinite(picture)).toBe(true);
+        const labels = picture.volumes.flatMap(({ name, value }) => [name, value]);
+        expectApart([...labels, ...picture.spanTexts], NECK_FRAME);
+      }),
+    );
+  });
+
+  test("the fill wanted is where the room ends: above the wine for top-up, below what does not fit", () => {
+    const fits = neckPicture({ room_mL: 18, dosage_mL: 9 }, texts);
+    expect(fits.volumes.map(({ part }) => part)).toEqual(["dosage", "topUp"]);
+    expect(Math.min(...fits.volumes[1]!.corners.map(([, y]) => y))).toBeCloseTo(fits.fillY, 9);
+    const not = neckPicture({ room_mL: 5, dosage_mL: 9 }, texts);
+    expect(not.volumes.map(({ part }) => part)).toEqual(["dosage", "tooMuch"]);
+    expect(Math.max(...not.volumes[1]!.corners.map(([, y]) => y))).toBeCloseTo(not.fillY, 9);
+  });
+
+  test("what has no volume is left out", () => {
+    expect(stacked({ room_mL: 18, dosage_mL: 0 })).toEqual([{ part: "topUp", volume_mL: 18 }]);
+    expect(stacked({ room_mL: 9, dosage_mL: 9 })).toEqual([{ part: "dosage", volume_mL: 9 }]);
+    expect(stacked({ room_mL: null, dosage_mL: 9 })).toEqual([{ part: "tooMuch", volume_mL: 9 }]);
+    expect(stacked({ room_mL: 0, dosage_mL: 0 })).toEqual([]);
+  });
+});
+
+describe("cost", () => {
+  const money = fc.oneof(fc.constant(0), fc.double({ min: 0.01, max: 1e6, noNaN: true }));
+  const costs = fc
+    .tuple(...PART_KEYS.map(() => money))
+    .map(
+      (all) => Object.fromEntries(PART_KEYS.map((key, index) => [key, all[index]])) as Record<Part, number>,
+    );
+
+  test("the shares are all of it, the greatest first, the small ones together and last", () => {
+    fc.assert(
+      fc.property(costs, (given) => {
+        const shares = costShares(given, 100);
+        const total = Object.values(given).reduce((sum, each) => sum + each, 0);
+        if (total === 0) return expect(shares).toEqual([]);
+        expect(shares.reduce((sum, each) => sum + each.share, 0)).toBeCloseTo(1, 9);
+        expect(shares.reduce((sum, each) => sum + each.perBottle, 0) / total).toBeCloseTo(1 / 100, 9);
+        const named = shares.filter(({ part }) => part !== "other");
+        named.forEach(({ share }, index) => {
+          expect(share).toBeGreaterThanOrEqual(LEAST_SHARE);
+          if (index > 0) expect(share).toBeLessThanOrEqual(named[index - 1]!.share);
+        });
+        expect(shares.slice(0, -1).some(({ part }) => part === "other")).toBe(false);
+      }),
+    );
+  });
+
+  test("the bar is cut as the shares are, and its numbers stand apart", () => {
+    fc.assert(
+      fc.property(costs, (given) => {
+        const shares = costShares(given, 100);
+        const { pieces, height } = costPicture(shares);
+        expect(allFinite(pieces)).toBe(true);
+        const whole = pieces.reduce((sum, { box }) => sum + box.width * box.height, 0);
+        pieces.forEach(({ box }, index) => {
+          expect(Math.abs((box.width * box.height) / whole - shares[index]!.share)).toBeLessThan(1e-9);
+          expect(isInside(box, { left: 0, top: 0, width: WIDTH, height })).toBe(true);
+        });
+        expectApart(
+          pieces.map(({ number }) => number),
+          { left: 0, top: 0, width: WIDTH, height },
+        );
+      }),
+    );
+  });
+});
+
+describe("timeline", () => {
+  const day = fc.integer({ min: 0, max: 36_500 });
+  const wishes = fc.record({
+    days: fc.array(day, { minLength: 1, maxLength: 11 }),
+    span: fc.tuple(day, day),
+    months: fc.integer({ min: 0, max: 1200 }),
+  });
+
+  test("all is finite and inside, in order, no text over another", () => {
+    fc.assert(
+      fc.property(wishes, ({ days, span: [from, to], months }) => {
+        const events = [...days]
+          .sort((a, b) => a - b)
+          .map((each) => ({ day: each, name: "Earliest disgorging", date: "14 de set. de 2027" }));
+        const last = Math.max(...days, from, to);
+        const picture = timelinePicture({
+          events,
+          spans: [{ name: "lees", from, to }],
+          dayOfMonth: (month) => (months === 0 ? 0 : (month / months) * last),
+          months,
+          unit: "Months",
+          number: String,
+        });
+        const frame = { left: 0, top: 0, width: WIDTH, height: picture.height };
+        expect(allFinite(picture)).toBe(true);
+        const texts = picture.events.flatMap(({ name, date }) => [name, date]);
+        expectApart([...texts, ...picture.tickNames], frame);
+        const inBar = ({ y }: { y: number }) =>
+          y >= picture.bar.top && y <= picture.bar.top + picture.bar.height + 1e-9;
+        expect(picture.events.every(inBar)).toBe(true);
+        picture.events.forEach(({ y }, index) => {
+          if (index > 0) expect(y).toBeGreaterThanOrEqual(picture.events[index - 1]!.y);
+        });
+      }),
+    );
+  });
+
+  test("days are to scale", () => {
+    const picture = timelinePicture({
+      events: [0, 30, 60].map((each) => ({ day: each, name: "", date: "" })),
+      spans: [{ name: "lees", from: 0, to: 15 }],
+      dayOfMonth: (month) => month * 30,
+      months: 2,
+      unit: "Months",
+      number: String,
+    });
+    const [first, middle, last] = picture.events.map(({ y }) => y);
+    expect(middle! - first!).toBeCloseTo(last! - middle!, 9);
+    expect(picture.spans[0]!.height).toBeCloseTo((last! - first!) / 4, 9);
+    expect(picture.ticks.map(({ y }) => y)).toEqual([first, middle, last]);
+  });
+});
+
+describe("pressure", () => {
+  const asItIs = { unit: "bar", shown: (kept: number) => kept, number: (shown: number) => shown.toFixed(1) };
+  const fahrenheit = { ...asItIs, unit: "°F", shown: (kept: number) => kept * 1.8 + 32 };
+  const pictureOf = ({ inputs, plan }: ReturnType<typeof changed>, temperature = asItIs) => {
+    const { cellar_C, hottest_C, glassRating_bar: bar } = inputs.tirage;
+    const { cellar, hottest } = plan.tirage.pressures;
+    return pressurePicture({
+      curve: pressureCurve(inputs, plan),
+      cellar: { at_C: cellar_C, range: cellar, text: `${cellar.expected.toFixed(2)} bar` },
+      hottest: { at_C: hottest_C, range: hottest, text: `${hottest.expected.toFixed(2)} bar` },
+      finished_bar: plan.dosage.pressureAt20,
+      rating: bar === null ? null : { bar, text: `Rating ${bar} bar` },
+      leastText: "3.50 bar",
+      temperature,
+      pressure: asItIs,
+    });
+  };
+  const batches = [...randomBatches(150, 7), ...Object.values(EDGES).map((edge) => edge())];
+
+  test("all is finite and inside, no text over another, whatever the batch", () => {
+    for (const batch of batches) {
+      const picture = pictureOf(batch);
+      expect(allFinite(picture)).toBe(true);
+      expectApart(picture.values, picture.plot);
+      expectApart(picture.quiet, { left: 0, top: 0, width: WIDTH, height: picture.height });
+      const { left, top, width, height } = picture.plot;
+      const marks: Point[] = [
+        ...picture.low,
+        ...picture.high,
+        picture.finished,
+        [picture.hottest.x, picture.hottest.high],
+        ...(picture.least ? [picture.least] : []),
+      ];
+      for (const [x, y] of marks) {
+        expect(x).toBeGreaterThanOrEqual(left - 1e-9);
+        expect(x).toBeLessThanOrEqual(left + width + 1e-9);
+        expect(y).toBeGreaterThanOrEqual(top - 1e-9);
+        expect(y).toBeLessThanOrEqual(top + height + 1e-9);
+      }
+    }
+  });
+
+  test("the marks lie on the line and in the band", () => {
+    const picture = pictureOf(changed({ tirage: { cellar_C: 13, hottest_C: 26 } }));
+    // 0 to 28 °C in 24 steps: 14 °C is the twelfth, and 13 °C lies below it
+    const [before, after] = [picture.expected[11]!, picture.expected[12]!];
+    expect(picture.cellar.x).toBeGreaterThan(before[0]);
+    expect(picture.cellar.x).toBeLessThan(after[0]);
+    expect(picture.cellar.expected).toBeLessThan(before[1]);
+    expect(picture.cellar.expected).toBeGreaterThan(after[1]);
+    expect(picture.cellar.high).toBeLessThan(picture.cellar.expected);
+    expect(picture.cellar.low).toBeGreaterThan(picture.cellar.expected);
+  });
+
+  test("other units change the scale and not the shape", () => {
+    const batch = changed({});
+    const [one, other] = [pictureOf(batch), pictureOf(batch, fahrenheit)];
+    other.expected.forEach(([x, y], index) => {
+      expect(x).toBeCloseTo(one.expected[index]![0], 6);
+      expect(y).toBeCloseTo(one.expected[index]![1], 6);
+    });
+    expect(one.quiet.map(({ text }) => text)).toContain("20.0");
+    expect(other.quiet.map(({ text }) => text)).toContain("70.0");
+  });
+
+  test("a rating far above is not drawn, one nearby is", () => {
+    expect(pictureOf(changed({ tirage: { glassRating_bar: 30 } })).ratingY).toBeNull();
+    expect(pictureOf(changed({ tirage: { glassRating_bar: null } })).ratingY).toBeNull();
+    const { ratingY, plot } = pictureOf(changed({ tirage: { glassRating_bar: 11 } }));
+    expect(ratingY).toBeGreaterThan(plot.top);
+  });
+
+  test("where the band reaches the rating, it is the rating", () => {
+    const batch = changed({ tirage: { glassRating_bar: 7.5 } });
+    const { reached_C } = pressureCurve(batch.inputs, batch.plan);
+    const there = changed({ tirage: { glassRating_bar: 7.5, hottest_C: reached_C } });
+    expect(there.plan.tirage.pressures.hottest.high).toBeCloseTo(7.5, 9);
+    expect(pressureCurve(...nothingTo(EDGES["a rating passed everywhere"]!())).reached_C).toBeNull();
+    expect(pressureCurve(...nothingTo(EDGES["the highest rating"]!())).reached_C).toBeNull();
+  });
+
+  test("the least pressure is that of the rules and the bottle", () => {
+    const least = (bottle_mL: number) => {
+      const batch = changed({ batch: { bottle_mL } });
+      return pressureCurve(batch.inputs, batch.plan).least_bar;
+    };
+    expect(least(750)).toBe(excessBar(3.5));
+    expect(least(200)).toBe(excessBar(3));
+  });
+
+  function nothingTo({ inputs, plan }: ReturnType<typeof changed>) {
+    return [inputs, plan] as const;
+  }
+});
