@@ -112,9 +112,9 @@ export const STEPS: readonly Step[] = [
     ],
     drawing: "timeline",
     figures: (_inputs, { dates, riddling }) => [
+      figure("Planned disgorging", shownDate(dates.disgorging)),
       figure("Earliest disgorging", shownDate(dates.earliestDisgorging)),
       figure("First turn of riddling", shownDate(riddling.start)),
-      figure("Planned disgorging", shownDate(dates.disgorging)),
       figure("Release", shownDate(dates.release)),
       figure("Racks or cages", count(riddling.racks)),
     ],
@@ -156,9 +156,9 @@ export const STEPS: readonly Step[] = [
     checks: ["materialsInputs", "costsInputs", "actualInputs", "forSale", "prices"],
     drawing: "cost",
     figures: (inputs, plan) => [
-      figure("Bottles for sale", count(plan.costs.saleableBottles), "bottles"),
-      figure("Total cost", shownResult(plan.costs.total, 2), inputs.batch.currency),
       perBottle(inputs, plan),
+      figure("Total cost", shownResult(plan.costs.total, 2), inputs.batch.currency),
+      figure("Bottles for sale", count(plan.costs.saleableBottles), "bottles"),
       figure("A case", shownResult(plan.costs.perCase, 2), inputs.batch.currency),
     ],
   },

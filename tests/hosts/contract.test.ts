@@ -8,7 +8,7 @@ import { seasonBook, type Formulas } from "../../src/workbook/book";
 import type { SheetData } from "../../src/workbook/data";
 import { chartSheet } from "../support/charts";
 import { standInWorkbook } from "../support/excel-proxies";
-import { everything } from "../support/excel-writing";
+import { cell, everything, sheetOf } from "../support/excel-writing";
 import { headlessGrid } from "../support/grid";
 import type { Picture, SheetPicture } from "../support/picture";
 import { pictureOfData } from "../support/picture-data";
@@ -97,6 +97,15 @@ describe.each(KINDS)("a season of two batches, %s", (formulas) => {
 test("sheets with a chart of each kind, gridlines, a page of its own, columns frozen alone", async () => {
   const sheets: SheetData[] = [
     { ...chartSheet, frozenColumns: 1, gridlines: true, pagesTall: 3 },
+    // the first row and column are blank
+    sheetOf(
+      [
+        cell(2, { row: 1, column: 2, format: "0.0" }),
+        cell("=2", { row: 2, column: 1 }),
+        cell(null, { row: 2, column: 2, formula: "C2*2" }),
+      ],
+      { name: "Away" },
+    ),
     {
       ...chartSheet,
       name: "Second",
@@ -128,7 +137,7 @@ test("sheets with a chart of each kind, gridlines, a page of its own, columns fr
     },
   ];
   // the sheet that goes first
-  const wanted = pictureOfData([sheets[1]!, sheets[0]!], chartSheet.name);
+  const wanted = pictureOfData([sheets[2]!, sheets[0]!, sheets[1]!], chartSheet.name);
   expectSame(await inExcel(sheets), wanted);
   expectSame(await inGrid(sheets), wanted);
 });

@@ -203,15 +203,6 @@ test.each([
   expect(settings(operations, "PageLayout").Orientation).toBe(orientation);
 });
 
-test.each([
-  [2, { horizontalFitToPages: 1, verticalFitToPages: 2 }],
-  // as many as it takes
-  [0, { horizontalFitToPages: 1 }],
-])("%i pages tall", async (pagesTall, zoom) => {
-  const operations = await asked([{ ...sheetWith([]), pagesTall }]);
-  expect(settings(operations, "PageLayout").Zoom).toEqual(zoom);
-});
-
 test("a list by its cells; rules of other cells are not taken for the same", async () => {
   const rule = (row: number, last: number): Validation => ({
     row,

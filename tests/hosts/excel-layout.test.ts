@@ -55,6 +55,13 @@ describe("layout", () => {
     });
   });
 
+  test("as many pages tall as it takes is said by saying nothing", async () => {
+    const workbook = await written([sheetOf([cell(1)], { pagesTall: 0 })]);
+    expect(matching(workbook, /^PageLayout$/, "Zoom").map(({ args }) => args[0])).toEqual([
+      { horizontalFitToPages: 1 },
+    ]);
+  });
+
   test("names hold within their sheet", async () => {
     const names = [
       { name: "plan_volume_hL", row: 4, column: 1 },

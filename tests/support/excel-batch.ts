@@ -14,10 +14,10 @@ import {
 } from "./excel-targets";
 import type { ActionInfo, ArgumentInfo, PathInfo } from "./excel-wire";
 import {
+  addedSheet,
   addName,
   checkName,
   copySheet,
-  emptySheet,
   formatCells,
   moveSheet,
   same,
@@ -190,17 +190,14 @@ export class Batch {
   }
 
   private sheet(method: string, [key]: readonly unknown[]): Sheet | null {
-    if (method === "Add") return this.addSheet(String(key));
-    const found = this.workbook.sheets.find(({ id, name }) => id === key || same(name, String(key)));
+    const { sheets } = this.workbook;
+    if (method === "Add") {
+      const sheet = addedSheet(sheets, String(key));
+      this.record({ sheet, on: "", name: "Add", args: [key] });
+      return sheet;
+    }
+    const found = sheets.find(({ id, name }) => id === key || same(name, String(key)));
     if (!found && method !== "GetItemOrNullObject") throw new Error(`there is no sheet ${String(key)}`);
     return found ?? null;
-  }
-
-  private addSheet(name: string): Sheet {
-    checkName(this.workbook.sheets, name);
-    const sheet = emptySheet(`{${name}}`, name);
-    this.workbook.sheets.push(sheet);
-    this.record({ sheet, on: "", name: "Add", args: [name] });
-    return sheet;
   }
 }

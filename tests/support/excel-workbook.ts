@@ -63,6 +63,13 @@ export function checkName(sheets: readonly Sheet[], name: string): void {
   if (sheets.some((sheet) => same(sheet.name, name))) throw new Error(`the name ${name} is taken`);
 }
 
+export function addedSheet(sheets: Sheet[], name: string): Sheet {
+  checkName(sheets, name);
+  const sheet = emptySheet(`{${name}}`, name);
+  sheets.push(sheet);
+  return sheet;
+}
+
 let copies = 0;
 
 /** After all others, under the name that Excel gives: "Plan (2)". */

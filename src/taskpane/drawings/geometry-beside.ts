@@ -1,7 +1,7 @@
 /**
  * Where the value of a mark may stand: places in the order in which they are tried.
  */
-import { ASCENT, LINE, textWidth, type Box, type Label } from "./geometry-labels";
+import { ASCENT, textWidth, type Box, type Label } from "./geometry-labels";
 import type { Point } from "./svg";
 
 const GAP = 6;
@@ -15,13 +15,17 @@ export interface PlacedMark {
   readonly high: number;
 }
 
-/** Above the band or below it, over all the breadth of the text, and as near to the mark as that allows. */
+/**
+ * Above the band or below it, over all the breadth of the text, and as near to the mark as that allows. What has
+ * another mark close before it goes below first, or the value would be read as that mark's.
+ */
 export function besideCurve(
   text: string,
   { x }: PlacedMark,
   { left, width }: Box,
   low: readonly Point[],
   high: readonly Point[],
+  beforeX = -Infinity,
 ): Label[] {
   const breadth = textWidth(text);
   const bounded = (start: number) => Math.min(Math.max(start, left + 1), left + width - breadth - 1);
@@ -36,9 +40,8 @@ export function besideCurve(
     [around, below(around)],
     [after, above(after)],
     [before, below(before)],
-    [after, below(after) + LINE + 2],
-    [before, below(before) + LINE + 2],
   ];
+  if (beforeX < x && beforeX > x - breadth - GAP) places.unshift(places[1]!);
   return places.map(([start, y]) => ({ text, x: start, y, anchor: "start" as const }));
 }
 
@@ -64,11 +67,12 @@ export const besideMark = (text: string, [x, y]: Point): Label[] => [
   { text, x: x + 2 * MARK + GAP, y: y + 4, anchor: "start" },
 ];
 
-export const squareAt = ([x, y]: Point): Box => ({
-  left: x - MARK,
-  top: y - MARK,
-  width: 2 * MARK,
-  height: 2 * MARK,
+/** With so much room around it that no value of another mark is read as its own. */
+export const squareAt = ([x, y]: Point, room: number): Box => ({
+  left: x - MARK - room,
+  top: y - MARK - room,
+  width: 2 * (MARK + room),
+  height: 2 * (MARK + room),
 });
 
 export const spanOf = ({ x, low, high }: PlacedMark): Box => ({

@@ -117,7 +117,7 @@ export function pressurePicture(wishes: PressureWishes): PressurePicture {
     quiet: placed([...foots, ...sides], page),
     values: placed(
       [
-        besideCurve(wishes.hottest.text, hottest, plot, low, high),
+        besideCurve(wishes.hottest.text, hottest, plot, low, high, cellar.x),
         rating && ratingY !== null ? besideLine(rating.text, plot, ratingY) : [],
         besideCurve(wishes.cellar.text, cellar, plot, low, high),
         least ? besideMark(wishes.leastText, least) : [],
@@ -126,8 +126,8 @@ export function pressurePicture(wishes: PressureWishes): PressurePicture {
       [
         spanOf(cellar),
         spanOf(hottest),
-        squareAt(finished),
-        ...(least ? [squareAt(least)] : []),
+        squareAt(finished, GAP),
+        ...(least ? [squareAt(least, 0)] : []),
         ...(ratingY === null ? [] : [{ ...plot, top: ratingY - 1, height: 2 }]),
       ],
     ),

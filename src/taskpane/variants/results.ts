@@ -15,7 +15,7 @@ export interface Results {
   readonly element: HTMLElement;
   show(inputs: BatchInputs, own: BatchPlan, now: BatchPlan, units: Units): void;
   /** No figures, but why there are none: nothing out of date is left to be read. */
-  refuse(reasons: readonly string[]): void;
+  refuse(reasons: readonly string[], look: "problem" | "note"): void;
 }
 
 export function results(): Results {
@@ -51,10 +51,10 @@ export function results(): Results {
         ...missingPrices(now),
       );
     },
-    refuse(reasons) {
+    refuse(reasons, look) {
       table.hidden = true;
       body.replaceChildren();
-      notes.replaceChildren(...reasons.map((reason) => element("p", { class: "problem" }, reason)));
+      notes.replaceChildren(...reasons.map((reason) => element("p", { class: look }, reason)));
     },
   };
 }

@@ -117,8 +117,10 @@ export function variantsSection(
     noForm.hidden = form !== null;
     bench.hidden = form === null;
     if (form === null) return;
-    if (labour.isWrong || sliders.some(({ slider }) => slider.isWrong)) refuse([TO_MEND], TO_MEND);
-    else attempt(form.inputs, form.plan);
+    if (labour.isWrong || sliders.some(({ slider }) => slider.isWrong)) {
+      shown.refuse([TO_MEND], "note");
+      speak(TO_MEND);
+    } else attempt(form.inputs, form.plan);
     keep.disabled = put.disabled = current === null;
   }
 
@@ -128,17 +130,13 @@ export function variantsSection(
     const tried = attemptPlan(changedInputs);
     if ("problems" in tried) {
       const sentences = tried.problems.map(inWords);
-      refuse(sentences, `This setting cannot be planned. ${sentences.join(" ")}`);
+      shown.refuse(sentences, "problem");
+      speak(`This setting cannot be planned. ${sentences.join(" ")}`);
       return;
     }
     current = { form: inputs, settings: set, inputs: changedInputs, plan: tried.plan };
     shown.show(inputs, plan, tried.plan, units);
     speak(spokenOf(tried.plan, units));
-  }
-
-  function refuse(reasons: readonly string[], said: string): void {
-    shown.refuse(reasons);
-    speak(said);
   }
 
   function follow(inputs: BatchInputs | null): void {

@@ -78,6 +78,12 @@ test("zero dosage needs no liqueur to be given", () => {
   expect(rowOf(atZeroDosage(inputsOf(blank))).glassMl).toBe(0);
 });
 
+test("no more than the wine's own sugar is zero dosage, liqueur or none", () => {
+  const inputs = inputsOf({ residual_gL: 2 });
+  const none = { liqueurGL: 0, liqueurVol: 0 };
+  expect(rowOf(atZeroDosage(inputs)).dosage).toEqual({ ...rowOf(atSweetness(inputs, 2)).dosage, ...none });
+});
+
 test("a sweetness that cannot be reached says why", () => {
   const inputs = inputsOf({ residual_gL: 3 });
   const row = benchRow(atSweetness(inputs, 1), planBatch(inputs).tirage);
@@ -127,6 +133,8 @@ describe("sweetness to try", () => {
     expect(usual({ target_gL: 8, residual_gL: 1.5 })[0]).toBe(4.5);
   });
 
-  test("none where there is no dosage", () =>
-    expect(usual({ kind: "none", target_gL: null, strength_gL: null })).toEqual([]));
+  test("none where there is no dosage, whatever was wanted before", () => {
+    for (const target_gL of [null, 8])
+      expect(usual({ kind: "none", target_gL, strength_gL: null })).toEqual([]);
+  });
 });

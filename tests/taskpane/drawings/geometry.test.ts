@@ -244,6 +244,23 @@ describe("pressure", () => {
     expect(picture.cellar.low).toBeGreaterThan(picture.cellar.expected);
   });
 
+  test("a value stands nearer to its own mark than to the other, or is left to the words below", () => {
+    for (const hottest_C of [13, 14, 16, 19, 24, 35]) {
+      const batch = changed({ tirage: { cellar_C: 12, hottest_C } });
+      const { cellar, hottest, values } = pictureOf(batch);
+      const { pressures } = batch.plan.tirage;
+      const nearest = (expected: number) => {
+        const label = values.find(({ text }) => text === `${expected.toFixed(2)} bar`);
+        if (!label) return null;
+        const { left, width } = boxOf(label);
+        const beyond = (x: number) => Math.min(Math.abs(x - left), Math.abs(x - left - width));
+        return beyond(cellar.x) < beyond(hottest.x) ? "cellar" : "hottest";
+      };
+      expect(nearest(pressures.cellar.expected)).toBe("cellar");
+      expect(nearest(pressures.hottest.expected)).toBe("hottest");
+    }
+  });
+
   test("other units change the scale and not the shape", () => {
     const batch = changed({});
     const [one, other] = [pictureOf(batch), pictureOf(batch, fahrenheit)];

@@ -104,8 +104,8 @@ test("no setting on any slider throws, or shows what is no number", () => {
           return;
         }
         planned += 1;
-        const texts = linesOf(inputs, planBatch(inputs), tried.plan, shownIn).flatMap((line) =>
-          Object.values(line),
+        const texts = linesOf(inputs, planBatch(inputs), tried.plan, shownIn).flatMap(
+          ({ label, circumstance, own, now, change }) => [label, circumstance, own, now, change],
         );
         expect(texts.join(" ")).not.toMatch(/NaN|∞|undefined|null/u);
         expect(spokenOf(tried.plan, shownIn)).not.toMatch(/NaN|∞|undefined|null/u);
