@@ -148,8 +148,12 @@ function operated(operator: string, left: unknown, right: unknown): unknown {
   return result;
 }
 
-const textIn = (value: unknown) =>
-  value === null ? "" : typeof value === "boolean" ? String(value).toUpperCase() : String(value);
+function textIn(value: unknown): string {
+  if (value === null) return "";
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value === "number" || typeof value === "string") return String(value);
+  throw new NotKnown("a whole range is joined to a text");
+}
 
 /** Numbers go before texts, texts before TRUE and FALSE; capitals do not count; a blank is like its neighbour. */
 function compared(left: unknown, right: unknown): number {
@@ -158,7 +162,7 @@ function compared(left: unknown, right: unknown): number {
     value !== null ? value : typeof other === "string" ? "" : typeof other === "boolean" ? false : 0;
   const [a, b] = [like(left, right), like(right, left)];
   if (rank(a) !== rank(b)) return rank(a) - rank(b);
-  if (typeof a === "string") return a.localeCompare(String(b), undefined, { sensitivity: "accent" });
+  if (typeof a === "string") return a.localeCompare(b as string, undefined, { sensitivity: "accent" });
   return Number(a) - Number(b);
 }
 

@@ -131,7 +131,7 @@ function tokensOf(formula: string): Token[] {
     const groups = TOKEN.exec(text)?.groups ?? {};
     const found = Object.entries(groups).find(([, part]) => part !== undefined);
     if (!found) break;
-    tokens.push({ kind: found[0], text: found[1]! });
+    tokens.push({ kind: found[0], text: found[1] });
   }
   return tokens;
 }

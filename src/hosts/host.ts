@@ -42,7 +42,9 @@ export interface CellFormula {
   readonly formula: string;
   readonly failed: boolean;
   /** What stands in the cells that the formula names, row by row; undefined for what is no range or shows an error. */
-  valuesOf(references: readonly string[]): Promise<readonly (readonly (readonly unknown[])[] | undefined)[]>;
+  readonly valuesOf: (
+    references: readonly string[],
+  ) => Promise<readonly (readonly (readonly unknown[])[] | undefined)[]>;
 }
 
 /** The cell that is selected, as it is now. */

@@ -9,13 +9,13 @@ export interface Desk {
   readonly status: HTMLElement;
   readonly busy: boolean;
   readonly host: Host | null;
-  connect(host: Host): void;
-  say(...said: (Node | string)[]): void;
-  doing(
+  readonly connect: (host: Host) => void;
+  readonly say: (...said: (Node | string)[]) => void;
+  readonly doing: (
     what: string,
     notDone: string,
     action: (host: Host, progress: Progress) => Promise<void>,
-  ): Promise<void>;
+  ) => Promise<void>;
 }
 
 /** What is over sooner than this is not worth a bar. */

@@ -8,6 +8,7 @@ import { LANGUAGES, sweetnessRules } from "../cellar/rules/sweetness-bands";
 import type { Translate } from "../words/translate";
 import { quotedSheet, type ChartData, type PlacedCell, type SheetData, type Validation } from "./data";
 import { NOTES_LANGUAGE } from "./notes/names";
+import { PLAN_MARK } from "./plan/read";
 import { freeName } from "./sheet-names";
 
 /** `code`: what the Notes sheet says of its language. `taken`: names of sheets that are there already. */
@@ -23,13 +24,14 @@ export function translatedSheets(
     const lists = new Set(
       sheet.validations.filter(({ kind }) => kind === "list").map(({ row, column }) => `${row} ${column}`),
     );
+    const isPlan = sheet.names.some(({ name }) => name === PLAN_MARK);
     const language = sheet.names.find(({ name }) => name === NOTES_LANGUAGE);
     return {
       ...sheet,
       name: names.get(sheet.name)!,
       cells: sheet.cells.map((cell) => {
         if (cell.row === language?.row && cell.column === language.column) return { ...cell, value: code };
-        return translatedCell(cell, say, formula, lists.has(`${cell.row} ${cell.column}`));
+        return translatedCell(cell, say, formula, !isPlan || lists.has(`${cell.row} ${cell.column}`));
       }),
       validations: sheet.validations.map((rule) => translatedRule(rule, say, names)),
       highlights: sheet.highlights.map((each) => ({ ...each, word: say(each.word) })),
@@ -56,10 +58,16 @@ function renamed(
   );
 }
 
-function translatedCell(cell: PlacedCell, say: Translate, formula: Translate, isChoice: boolean): PlacedCell {
+/** `filledByUs`: an input cell of which the words are ours, though they can be typed over. */
+function translatedCell(
+  cell: PlacedCell,
+  say: Translate,
+  formula: Translate,
+  filledByUs: boolean,
+): PlacedCell {
   const { value, style } = cell;
-  // what somebody typed is theirs, unless it is a word that they chose from ours
-  const isOurs = cell.formula !== undefined || style !== "input" || isChoice;
+  // what somebody typed into the form is theirs, unless it is a word that they chose from ours
+  const isOurs = cell.formula !== undefined || style !== "input" || filledByUs;
   return {
     ...cell,
     ...(typeof value === "string" && isOurs && { value: say(value) }),

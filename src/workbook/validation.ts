@@ -4,7 +4,6 @@
 import { allowedText, type Field } from "../cellar/batch/field-kinds";
 import { domains } from "../cellar/domains";
 import type { Area, Validation } from "./data";
-import { RULE_TEXT, cut } from "./rule-text";
 
 /** Rules know no "more than", so an excluded bound is moved in by less than anyone types. */
 const NUDGE = 1e-6;
@@ -17,8 +16,8 @@ type Rule = Validation extends infer Each
 
 export function validationOf(field: Field, from?: Area): Rule {
   const common = {
-    title: cut(field.label, RULE_TEXT.title),
-    message: cut(messageOf(field), RULE_TEXT.refusal),
+    title: field.label,
+    message: messageOf(field),
     allowBlank:
       field.kind === "optional" ||
       field.kind === "text" ||

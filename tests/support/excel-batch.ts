@@ -122,12 +122,8 @@ export class Batch {
     return target;
   }
 
-  private follow({
-    ObjectPathType: type,
-    Name: name,
-    ParentObjectPathId: parentId,
-    ArgumentInfo: given,
-  }: PathInfo): Target {
+  private follow(path: PathInfo): Target {
+    const { ObjectPathType: type, Name: name, ParentObjectPathId: parentId, ArgumentInfo: given } = path;
     if (type === 7) return NOT_THERE;
     if (type === 1 || parentId === undefined) return { chain: "" };
     const parent = this.target(parentId);
@@ -184,9 +180,9 @@ export class Batch {
 
   private copy(sheet: Sheet, args: readonly unknown[]): Target {
     if (args[0] !== "End") throw new Error(`copied to ${String(args[0])}`);
-    const copy = copySheet(this.workbook.sheets, sheet);
-    this.record({ sheet: copy, on: "", name: "Copy", args: [sheet.name] });
-    return { sheet: copy, chain: "" };
+    const copied = copySheet(this.workbook.sheets, sheet);
+    this.record({ sheet: copied, on: "", name: "Copy", args: [sheet.name] });
+    return { sheet: copied, chain: "" };
   }
 
   private sheet(method: string, [key]: readonly unknown[]): Sheet | null {

@@ -35,8 +35,9 @@ function pictureOfSheet({ name, cells, formats, names, notes, done }: Sheet): Sh
   const set = (property: string, on = /./) =>
     done.filter((each) => each.name === property && on.test(each.on));
   const last = (property: string, on: RegExp) => set(property, on).at(-1)?.args[0];
-  const frozenAt = last("FreezeAt", /^FreezePanes$/);
-  const corner = frozenAt === undefined ? undefined : blockOf(String(frozenAt));
+  const lastText = (property: string, on: RegExp) => last(property, on) as string | undefined;
+  const frozenAt = lastText("FreezeAt", /^FreezePanes$/);
+  const corner = frozenAt === undefined ? undefined : blockOf(frozenAt);
   const zoom = last("Zoom", /^PageLayout$/) as { verticalFitToPages?: number } | undefined;
   const gridlines = done.find((each) => each.on === "" && each.name === "Gridlines");
   return {
@@ -75,7 +76,7 @@ function pictureOfSheet({ name, cells, formats, names, notes, done }: Sheet): Sh
     page: {
       landscape: last("Orientation", /^PageLayout$/) === "Landscape",
       tall: zoom?.verticalFitToPages ?? 0,
-      area: String(last("SetPrintArea", /^PageLayout$/) ?? ""),
+      area: lastText("SetPrintArea", /^PageLayout$/) ?? "",
     },
   };
 }

@@ -22,9 +22,10 @@ const ml = (volume_mL: number) => `${shownResult(volume_mL, volume_mL < 100 ? 2 
 
 export function neckDrawing(inputs: BatchInputs, plan: BatchPlan): HTMLElement {
   const given = { room_mL: plan.dosage.spaceMl, dosage_mL: plan.dosage.eachMl };
+  const isTooMuch = stacked(given).some(({ part }) => part === "tooMuch");
   const looks = newLooks();
   const { volumes, height, fillY, fillEnds, glass, mouth, span, spanTexts } = neckPicture(given, {
-    nameOf: (part) => PARTS[part].name,
+    nameOf: (part) => (part === "dosage" && isTooMuch ? "Dosage that fits" : PARTS[part].name),
     valueOf: ml,
     room: "Room",
     noRoom: "No room",

@@ -132,6 +132,17 @@ describe("what the neck says", () => {
     ["more wine lost than filled", "No room is known: 120 mL are lost, more than the 100 mL filled."],
   ])("%s: %s", (edge, sentence) => expect(words(edge)).toContain(sentence));
 
+  test("where not all fits, the part that does is told apart", () => {
+    const texts = (batch: Batch) =>
+      drawn(neckDrawing(...both(batch)))
+        .tagged("text")
+        .map((each) => each.text());
+    expect(texts(EDGES["a dosage that does not fit"]!())).toEqual(
+      expect.arrayContaining(["Dosage that fits", "5.00 mL", "Does not fit"]),
+    );
+    expect(texts(changed({}))).toEqual(expect.arrayContaining(["Dosage", "Top-up wine"]));
+  });
+
   test("a dosage that fits is not told not to", () => {
     expect(said(drawn(neckDrawing(...both(changed({})))))).not.toContain("does not fit");
   });
