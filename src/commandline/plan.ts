@@ -1,21 +1,26 @@
 /**
  * npm run plan -- <batch.json> <out.xlsx>: writes a batch plan without a spreadsheet program.
  * npm run plan -- --season <folder> <out.xlsx>: all batch files of a folder and their season, in one workbook.
- * --portable: formulas that any spreadsheet program calculates. --values: results only, formulas as notes.
+ * --language fr: the sheets in that language. --portable: formulas that any spreadsheet program calculates. --values: results only, formulas as notes.
  * Every problem of a bad batch file is listed, and then no file is written.
  */
 import { writeWorkbookFile } from "../hosts/xlsx/write";
 import { batchBook, seasonBook } from "../workbook/book";
+import { translatedSheets } from "../workbook/translated";
+import { LANGUAGES } from "../words/languages";
+import { languageCalled } from "../words/sheet-language";
 import { Failure, batchFiles, fail, readBatches, refuseTaken, writeWhole } from "./files";
 import { finished } from "./finished";
 
 const USAGE = [
-  "Usage: npm run plan -- <batch.json> <out.xlsx> [--portable | --values] [--overwrite]",
-  "       npm run plan -- --season <folder> <out.xlsx> [--portable | --values] [--overwrite]",
+  "Usage: npm run plan -- <batch.json> <out.xlsx> [--portable | --values] [--language fr] [--overwrite]",
+  "       npm run plan -- --season <folder> <out.xlsx> [--portable | --values] [--language fr] [--overwrite]",
 ];
+const LANGUAGE = "--language";
 const OPTIONS = ["--overwrite", "--season", "--portable", "--values"];
 
-async function main(args: readonly string[]): Promise<void> {
+async function main(given: readonly string[]): Promise<void> {
+  const { code, args } = languageOf(given);
   const overwrite = args.includes("--overwrite");
   const season = args.includes("--season");
   const kinds = (["portable", "values"] as const).filter((kind) => args.includes(`--${kind}`));
@@ -29,9 +34,22 @@ async function main(args: readonly string[]): Promise<void> {
 
   const batches = readBatches(season ? batchFiles(source) : [source]);
   const sheets = season ? seasonBook(batches, formulas) : batchBook(batches, [], { formulas }).sheets;
-  writeWhole(workbookFile, await writeWorkbookFile({ sheets: finished(sheets, formulas) }), overwrite);
-  console.log(`Wrote ${workbookFile}: ${sheets.map(({ name }) => `"${name}"`).join(", ")}.`);
+  const written = translatedSheets(finished(sheets, formulas), await languageCalled(code), []);
+  writeWhole(workbookFile, await writeWorkbookFile({ sheets: written }), overwrite);
+  console.log(`Wrote ${workbookFile}: ${written.map(({ name }) => `"${name}"`).join(", ")}.`);
   for (const { inputs, plan } of batches) console.log(`  ${inputs.batch.name}: worst check "${plan.worst}".`);
+}
+
+/** The language asked for, and the arguments without it. */
+function languageOf(given: readonly string[]): { readonly code: string; readonly args: readonly string[] } {
+  const at = given.indexOf(LANGUAGE);
+  if (at < 0) return { code: "en", args: given };
+  const code = given[at + 1];
+  const known = LANGUAGES.map((each) => each.code);
+  if (code === undefined || !known.includes(code)) {
+    fail(`${LANGUAGE} is ${code ?? "blank"}; give one of: ${known.join(", ")}.`, ...USAGE);
+  }
+  return { code, args: given.filter((_, index) => index !== at && index !== at + 1) };
 }
 
 main(process.argv.slice(2)).catch((error: unknown) => {

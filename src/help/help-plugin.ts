@@ -1,11 +1,15 @@
 /**
- * The build's step for help: pages beside the pane, and a link to each from functions.json.
+ * The build's step for help, in every language: pages beside the pane, and a functions.json that links to each.
  */
 import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import { Compilation, sources, type Compiler } from "webpack";
 import { functionDocs } from "./doc-comments";
-import { helpPages, pageName } from "./pages";
+import { helpLanguages } from "./languages";
+import { linked, metadataFile } from "./metadata";
+import { helpPages } from "./pages";
+
+export { linked };
 
 interface Options {
   /** Folder of the functions' sources. */
@@ -19,28 +23,25 @@ export class HelpPlugin {
 
   apply(compiler: Compiler): void {
     const name = "HelpPlugin";
+    const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONS;
     compiler.hooks.thisCompilation.tap(name, (compilation) => {
-      compilation.hooks.processAssets.tap({ name, stage: Compilation.PROCESS_ASSETS_STAGE_ADDITIONS }, () => {
+      compilation.hooks.processAssets.tap({ name, stage }, () => {
         const { functions, origin } = this.options;
         const files = readdirSync(functions).map((file) => path.join(functions, file));
         files.forEach((file) => compilation.fileDependencies.add(file));
         const docs = functionDocs(files.map((file) => ({ file, text: readFileSync(file, "utf8") })));
-        for (const [file, html] of helpPages(docs))
-          compilation.emitAsset(`help/${file}`, new sources.RawSource(html));
-        const css = readFileSync(path.join(__dirname, "help.css"), "utf8");
-        compilation.emitAsset("help/help.css", new sources.RawSource(css));
-        compilation.updateAsset(
-          "functions.json",
-          (old) => new sources.RawSource(linked(old.source().toString(), origin)),
-        );
+        const emit = (file: string, text: string) => compilation.emitAsset(file, new sources.RawSource(text));
+        emit("help/help.css", readFileSync(path.join(__dirname, "help.css"), "utf8"));
+
+        const [english, ...others] = helpLanguages();
+        const generated = compilation.getAsset("functions.json")!.source.source().toString();
+        const metadata = (language = english) => linked(generated, origin, language);
+        for (const language of others) emit(metadataFile(language), metadata(language));
+        compilation.updateAsset("functions.json", new sources.RawSource(metadata()));
+        for (const language of [english, ...others])
+          for (const [file, html] of helpPages(docs, language, [english, ...others]))
+            emit(`help/${file}`, html);
       });
     });
   }
-}
-
-/** functions.json with the address of each function's page. */
-export function linked(functionsJson: string, origin: string): string {
-  const metadata = JSON.parse(functionsJson) as { functions: { id: string; helpUrl?: string }[] };
-  for (const each of metadata.functions) each.helpUrl = `${origin}/help/${pageName(each.id)}`;
-  return JSON.stringify(metadata, null, 2);
 }

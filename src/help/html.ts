@@ -3,3 +3,6 @@
  */
 export const escape = (text: string) =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+
+/** What is typed or calculated: the same in every language. */
+export const code = (text: string) => `<code>${escape(text)}</code>`;

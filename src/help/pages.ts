@@ -1,31 +1,17 @@
 /**
- * The help pages, as HTML made from the functions' docs and the workings of their examples.
+ * The help pages, as HTML made from the functions' docs and the workings of their examples, in one language.
  */
 import type { FunctionDoc } from "./doc-comments";
-import { escape } from "./html";
-import { exampleWorking, workingSection } from "./working";
+import { code, escape } from "./html";
+import { ENGLISH, type HelpLanguage } from "./languages";
+import { page, pageName, type Place } from "./page";
+import { exampleWorking, table, workingSection } from "./working";
+
+export { pageName };
 
 const familyOf = ({ id }: FunctionDoc) => id.split(".")[0]!;
-export const pageName = (id: string) => `${id.toLowerCase()}.html`;
 const callOf = ({ id, parameters }: FunctionDoc) =>
   `MOUSSE.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ")})`;
-
-function page(title: string, body: string): string {
-  return `<!doctype html>
-<html lang="en">
-  <head>
-    <meta charset="utf-8" />
-    <meta name="viewport" content="width=device-width, initial-scale=1" />
-    <title>${escape(title)}</title>
-    <link rel="icon" href="../assets/icon-32.png" />
-    <link rel="stylesheet" href="help.css" />
-  </head>
-  <body>
-${body}
-  </body>
-</html>
-`;
-}
 
 /** "TIRAGE.SUGAR(50, 24) = 121.83" split at the sign that stands outside the call. */
 function exampleParts(example: string): { call: string; result: string } {
@@ -37,72 +23,98 @@ function exampleParts(example: string): { call: string; result: string } {
 const typed = (call: string) =>
   call.startsWith("INDEX(") ? `=INDEX(MOUSSE.${call.slice("INDEX(".length)}` : `=MOUSSE.${call}`;
 
-function functionPage(doc: FunctionDoc): string {
-  const { description, parameters, returns, equation, source, refuses, caution, example } = doc;
+/** As typed where a comma marks decimals: =MOUSSE.TIRAGE.SUGAR(50,5; 24). What stands in quotes stays. */
+const withCommas = (call: string, { say }: HelpLanguage) =>
+  call.replace(/"(?:[^"]|"")*"|,|\d+\.\d+|\b(?:TRUE|FALSE)\b/gu, (part) =>
+    part.startsWith('"') ? part : part === "," ? ";" : say(part.replace(".", ",")),
+  );
+
+/** A sentence with code where {0} stands. */
+const around = (sentence: string, text: string) => sentence.split("{0}").map(escape).join(code(text));
+
+function argumentTable({ parameters }: FunctionDoc, { say }: HelpLanguage): string {
+  if (parameters.length === 0) return `      <p>${escape(say("It takes no arguments."))}</p>`;
   const rows = parameters.map(
     ({ name, optional, text }) =>
-      `        <tr role="row"><th scope="row" role="rowheader"><code>${escape(name)}</code></th><td role="cell">${optional ? "optional" : "needed"}</td><td role="cell">${escape(text)}</td></tr>`,
+      `<tr role="row"><th scope="row" role="rowheader">${code(name)}</th><td role="cell">${escape(say(optional ? "optional" : "needed"))}</td><td role="cell">${escape(say(text))}</td></tr>`,
   );
+  return table(say("Arguments"), [say("Argument"), say("Given"), say("What, unit and range")], rows);
+}
+
+function functionPage(doc: FunctionDoc, place: Place): string {
+  const { language } = place;
+  const { say } = language;
+  const { description, returns, equation, source, refuses, caution, example } = doc;
   const { call, result } = exampleParts(example);
-  const entry = (term: string, text: string) => `      <dt>${term}</dt><dd>${escape(text)}</dd>`;
+  const entry = (term: string, text: string) =>
+    `      <dt>${escape(say(term))}</dt><dd>${escape(say(text))}</dd>`;
+  const formula = typed(call);
+  const elsewhere = withCommas(formula, language);
   return page(
     `MOUSSE.${doc.id}`,
-    `    <nav><a href="index.html">All functions</a></nav>
+    `    <nav aria-label="${escape(say("The functions"))}"><a href="index.html">${escape(say("All functions"))}</a></nav>
     <main>
       <h1>MOUSSE.${escape(doc.id)}</h1>
-      <p>${escape(description)}</p>
-      <p class="call"><code>=${escape(callOf(doc))}</code></p>
-${caution === undefined ? "" : `      <p class="caution"><strong>Take care.</strong> ${escape(caution)}</p>\n`}${
-      rows.length === 0
-        ? "      <p>It takes no arguments.</p>"
-        : `      <table class="stacked" role="table" aria-label="Arguments">
-        <thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Argument</th><th scope="col" role="columnheader">Given</th><th scope="col" role="columnheader">What, unit and range</th></tr></thead>
-        <tbody role="rowgroup">
-${rows.join("\n")}
-        </tbody>
-      </table>`
-    }
+      <p>${escape(say(description))}</p>
+      <p class="call">${code(`=${callOf(doc)}`)}</p>
+${caution === undefined ? "" : `      <p class="caution"><strong>${escape(say("Take care."))}</strong> ${escape(say(caution))}</p>\n`}${argumentTable(doc, language)}
       <dl>
 ${[
   entry("Gives", returns),
   entry("Equation", equation),
   entry("Source", source),
   ...(refuses === undefined ? [] : [entry("Refuses", refuses)]),
-  `      <dt>Example</dt><dd><code>${escape(typed(call))}</code> gives ${escape(result)}</dd>`,
+  `      <dt>${escape(say("Example"))}</dt><dd>${code(formula)} ${escape(say("gives"))} ${escape(result)}</dd>`,
 ].join("\n")}
       </dl>
-${workingSection(exampleWorking(call))}
-      <p class="note">An argument out of range gives #VALUE! and says what is allowed; a question with no answer gives #N/A and says what would make one possible.</p>
+${elsewhere === formula ? "" : `      <p class="note">${around(say(ELSEWHERE), elsewhere)}</p>\n`}${workingSection(exampleWorking(call), say)}
+      <p class="note">${escape(say("An argument out of range gives #VALUE! and says what is allowed; a question with no answer gives #N/A and says what would make one possible."))}</p>
     </main>`,
+    place,
   );
 }
 
-function indexPage(docs: readonly FunctionDoc[]): string {
+const ELSEWHERE =
+  "Formulas and their numbers are written as in English. Where a comma marks decimals, type {0}";
+const HOW_TO =
+  "Type {0} in a cell. Tank volumes are hL, bottle and dose volumes mL, strengths g/L, mass kg, pressure bar above atmospheric, temperature °C, alcohol % vol.";
+const CARE =
+  "Filled bottles can burst, CO2 in cellars kills, neck baths are colder than −20 °C. The glass maker's own rating, local law and a licensed oenologist decide.";
+
+function indexPage(docs: readonly FunctionDoc[], place: Place): string {
+  const { say } = place.language;
   const families = [...new Set(docs.map(familyOf))];
   const lists = families.map((family) => {
     const items = docs
       .filter((doc) => familyOf(doc) === family)
       .map(
         (doc) =>
-          `        <li><a href="${pageName(doc.id)}"><code>${escape(doc.id)}</code></a> ${escape(doc.description)}</li>`,
+          `        <li><a href="${pageName(doc.id)}">${code(doc.id)}</a> ${escape(say(doc.description))}</li>`,
       );
     return `      <h2>${family}</h2>\n      <ul>\n${items.join("\n")}\n      </ul>`;
   });
   return page(
-    "Mousse: functions",
+    say("Mousse: functions"),
     `    <main>
-      <h1>The functions</h1>
-      <p>Type <code>=MOUSSE.</code> in a cell. Tank volumes are hL, bottle and dose volumes mL, strengths g/L, mass kg, pressure bar above atmospheric, temperature °C, alcohol % vol.</p>
-      <p class="caution"><strong>Take care.</strong> Filled bottles can burst, CO2 in cellars kills, neck baths are colder than −20 °C. The glass maker's own rating, local law and a licensed oenologist decide.</p>
+      <h1>${escape(say("The functions"))}</h1>
+      <p>${around(say(HOW_TO), "=MOUSSE.")}</p>
+      <p class="caution"><strong>${escape(say("Take care."))}</strong> ${escape(say(CARE))}</p>
 ${lists.join("\n")}
     </main>`,
+    place,
   );
 }
 
-/** Every help page by its file name. */
-export function helpPages(docs: readonly FunctionDoc[]): ReadonlyMap<string, string> {
+/** Every help page of a language by its file name within help, "fr/index.html"; `languages` are those to link to. */
+export function helpPages(
+  docs: readonly FunctionDoc[],
+  language = ENGLISH,
+  languages: readonly HelpLanguage[] = [language],
+): ReadonlyMap<string, string> {
+  const placed = (file: string, make: (place: Place) => string) =>
+    [language.folder + file, make({ file, language, languages })] as const;
   return new Map([
-    ["index.html", indexPage(docs)],
-    ...docs.map((doc) => [pageName(doc.id), functionPage(doc)] as const),
+    placed("index.html", (place) => indexPage(docs, place)),
+    ...docs.map((doc) => placed(pageName(doc.id), (place) => functionPage(doc, place))),
   ]);
 }

@@ -1,13 +1,14 @@
 /**
- * The working of a function's example, as HTML: a table of the steps, then the constants with their sources. On a
- * narrow screen the rows are stacked, so the tables carry their roles themselves.
+ * The working of a function's example, as HTML in the page's language: a table of the steps, then the constants with
+ * their sources. On a narrow screen the rows are stacked, so the tables carry their roles themselves.
  */
 import { readCall } from "../explain/call";
 import { explain } from "../explain/explain";
 import { shown } from "../explain/numbers";
 import { citedText } from "../explain/sources";
 import type { Constant, Step, Working } from "../explain/types";
-import { escape } from "./html";
+import type { Translate } from "../words/translate";
+import { code, escape } from "./html";
 
 /** The working of "TIRAGE.SUGAR(50, 24)"; of a long table the example shows one cell, INDEX(…, 1, 1). */
 export function exampleWorking(call: string): Working {
@@ -21,50 +22,59 @@ export function exampleWorking(call: string): Working {
 }
 
 const cell = (html: string, kind = "") => `<td role="cell"${kind && ` class="${kind}"`}>${html}</td>`;
-const code = (text: string) => `<code>${escape(text)}</code>`;
 const quantity = (value: string, unit: string) => escape(unit === "" ? value : `${value}\u00a0${unit}`);
 
-/** A look-up has no numbers to put in, and then no column for them. */
+/** A look-up has no numbers to put in, and then no column for them. What was given stands as it was typed. */
 function stepRow(
-  { what, symbol, equation, numbers, shown: result, unit }: Step,
+  { what, symbol, equation, numbers, shown: result, unit, argument }: Step,
   withNumbers: boolean,
+  say: Translate,
 ): string {
   const called = equation === undefined && symbol !== undefined ? ` (${code(symbol)})` : "";
   const worked =
     equation === undefined || numbers === undefined ? "" : `${code(equation)}<br />=&nbsp;${code(numbers)}`;
-  return `<tr role="row">${cell(escape(what) + called)}${withNumbers ? cell(worked, "numbers") : ""}${cell(quantity(result, unit), "result")}</tr>`;
+  const came = quantity(argument === "given" ? result : say(result), say(unit));
+  return `<tr role="row">${cell(escape(say(what)) + called)}${withNumbers ? cell(worked, "numbers") : ""}${cell(came, "result")}</tr>`;
 }
 
-function constantRow({ symbol, value, unit, what, source }: Constant): string {
-  return `<tr role="row">${cell(code(symbol))}${cell(quantity(shown(value), unit), "result")}${cell(escape(`${what}: ${citedText(source)}`))}</tr>`;
+function constantRow({ symbol, value, unit, what, source }: Constant, say: Translate): string {
+  const amount = quantity(shown(value), say(unit));
+  return `<tr role="row">${cell(code(symbol))}${cell(amount, "result")}${cell(`${escape(say(what))}<br />${escape(say(citedText(source)))}`)}</tr>`;
 }
 
-const table = (
+export const table = (
   label: string,
   columns: readonly string[],
   rows: readonly string[],
 ) => `      <table class="stacked" role="table" aria-label="${escape(label)}">
-        <thead role="rowgroup"><tr role="row">${columns.map((column) => `<th scope="col" role="columnheader">${column}</th>`).join("")}</tr></thead>
+        <thead role="rowgroup"><tr role="row">${columns.map((column) => `<th scope="col" role="columnheader">${escape(column)}</th>`).join("")}</tr></thead>
         <tbody role="rowgroup">
 ${rows.map((row) => `          ${row}`).join("\n")}
         </tbody>
       </table>`;
 
-export function workingSection({ steps, constants, sources }: Working): string {
+export function workingSection({ steps, constants, sources }: Working, say: Translate): string {
   const withNumbers = steps.some(({ numbers }) => numbers !== undefined);
+  const heading = (text: string) => `      <h2>${escape(say(text))}</h2>`;
   return [
-    "      <h2>The example, step by step</h2>",
+    heading("The example, step by step"),
     table(
-      "Steps",
-      ["Step", ...(withNumbers ? ["With numbers"] : []), "Result"],
-      steps.map((step) => stepRow(step, withNumbers)),
+      say("Steps"),
+      [say("Step"), ...(withNumbers ? [say("With numbers")] : []), say("Result")],
+      steps.map((step) => stepRow(step, withNumbers, say)),
     ),
     ...(constants.length === 0
       ? []
       : [
-          "      <h2>Constants used</h2>",
-          table("Constants", ["Symbol", "Value", "What, and its source"], constants.map(constantRow)),
+          heading("Constants used"),
+          table(
+            say("Constants"),
+            [say("Symbol"), say("Value"), say("What, and its source")],
+            constants.map((constant) => constantRow(constant, say)),
+          ),
         ]),
-    `      <p class="note">Rests on: ${escape(sources.map(citedText).join("; "))}. Numbers are rounded for reading; the cell calculates in full.</p>`,
+    `      <p class="note">${escape(say("Rests on:"))}</p>`,
+    `      <ul class="note">${sources.map((source) => `<li>${escape(say(citedText(source)))}</li>`).join("")}</ul>`,
+    `      <p class="note">${escape(say("Numbers are rounded for reading; the cell calculates in full."))}</p>`,
   ].join("\n");
 }

@@ -8,16 +8,25 @@ import { callFormula, typedFor } from "./function-formula";
 import { misplaced, sheetText } from "./function-argument";
 import type { ListedFunction } from "./function-search";
 
+/** The functions in the words of a language, by id; none where that is English. */
+export interface Spoken {
+  readonly code: string;
+  readonly functions: ReadonlyMap<string, ListedFunction>;
+}
+
 export interface FunctionCall {
   readonly element: HTMLElement;
   /** Goes to the top of it. */
   begin(): void;
   hostFound(): void;
+  /** Its descriptions and help page from now on in this language. */
+  speak(spoken: Spoken): void;
 }
 
-const helpPage = (id: string) => `help/${id.toLowerCase()}.html`;
+const helpPage = (id: string, code = "en") =>
+  `help/${code === "en" ? "" : `${code}/`}${id.toLowerCase()}.html`;
 
-/** The documented example, from the function's help page beside this one: the call, and what it gives. */
+/** The documented example, from the function's English help page beside this one: the call, and what it gives. */
 async function documentedExample(id: string): Promise<{ formula: string; gives: string }> {
   const answer = await fetch(helpPage(id));
   const page = new DOMParser().parseFromString(answer.ok ? await answer.text() : "", "text/html");
@@ -45,6 +54,7 @@ export function functionCall(
   const put = element("button", { type: "submit", class: "put" });
   const example = button("Example");
   const help = element("a", { href: helpPage(id), target: "_blank", rel: "noopener" }, "Help page");
+  const what = element("p", { translate: "no" }, description);
   const status = element("div", { class: "said", role: "status" });
   const say = (...said: (Node | string)[]) => status.replaceChildren(...said);
   const form = element(
@@ -56,6 +66,19 @@ export function functionCall(
   const hostFound = () =>
     (put.textContent = host() === null ? "Show the formula" : "Put into the selected cell");
   hostFound();
+
+  /** A field reads its argument's English; only what it tells people is put into their language. */
+  const notes = fields.map((field) => field.element.querySelector(".note")!);
+  const english = notes.map((note) => note.textContent);
+  notes.forEach((note) => note.setAttribute("translate", "no"));
+  function speak({ code, functions }: Spoken): void {
+    const said = functions.get(id);
+    what.textContent = said?.description ?? description;
+    notes.forEach((note, index) => {
+      note.textContent = said?.parameters[index]?.description ?? english[index]!;
+    });
+    help.href = helpPage(id, code);
+  }
 
   /** The formula; nothing where a field has first to be mended, which is then the one to go to. */
   function formulaTyped(problemOf: (field: ArgumentField) => string | undefined): string | undefined {
@@ -156,12 +179,13 @@ export function functionCall(
       { class: "function" },
       all,
       title,
-      element("p", {}, description),
+      what,
       ...(parameters.length === 0 ? [element("p", { class: "note" }, "It takes no arguments.")] : []),
       form,
       status,
     ),
     begin: () => title.focus(),
     hostFound,
+    speak,
   };
 }

@@ -137,14 +137,22 @@ describe("cells that a formula elsewhere fills", () => {
   });
 
   test("are cleared for their formula again when it fails half-way", async () => {
-    for (const afterActions of [undefined, 1, 3, 5]) {
-      const workbook = opening([{ roundTrip: 3, ...(afterActions !== undefined && { afterActions }) }]);
-      await expect(excelHost(everything).freeze(SHEET)).rejects.toThrow("round trip 3 failed");
+    let failed = 0;
+    for (let afterActions = 0; ; afterActions++) {
+      const workbook = opening([{ roundTrip: 3, afterActions }]);
+      const outcome = await excelHost(everything)
+        .freeze(SHEET)
+        .catch((reason: Error) => reason.message);
+      if (outcome === 2) break;
+      failed++;
+      expect(outcome).toBe("round trip 3 failed");
       const { cells: after } = workbook.sheets[0]!;
       expect(after.get("0 0")?.formula).toBe(table.A1.formula);
+      // in its way otherwise
       expect(["0 1", "1 0", "1 1"].map((place) => after.has(place))).toEqual([false, false, false]);
       expect(after.get("4 0")).toEqual(table.A5);
     }
+    expect(failed).toBeGreaterThan(4);
   });
 });
 

@@ -135,6 +135,18 @@ describe("told of each cell that is selected", () => {
     expect(shown(told.slice(1))).toEqual([["B2", "=B1*2", false]]);
   });
 
+  test("nor is the first, and nothing is thrown that nobody catches", async () => {
+    const thrown: unknown[] = [];
+    const note = (reason: unknown) => void thrown.push(reason);
+    process.on("unhandledRejection", note);
+    const { told, select } = await watching({ failures: [{ roundTrip: 2 }] });
+    process.off("unhandledRejection", note);
+    expect([told, thrown]).toEqual([[], []]);
+    select("B2");
+    await settled();
+    expect(shown(told)).toEqual([["B2", "=B1*2", false]]);
+  });
+
   test("where Excel does not take the watcher, nobody is told and nothing is thrown", async () => {
     const { workbook, told } = await watching({ failures: [{ roundTrip: 1 }] });
     expect(told).toEqual([]);

@@ -21,7 +21,9 @@ export function sourceTexts(): SourceText[] {
     readdirSync(path.join(SRC, room), { recursive: true, encoding: "utf8" })
       .filter((file) => file.endsWith(".ts"))
       .sort()
-      .flatMap((file) => textsOf(path.join(SRC, room, file)).map((text) => ({ text, file: `${room}/${file}` }))),
+      .flatMap((file) =>
+        textsOf(path.join(SRC, room, file)).map((text) => ({ text, file: `${room}/${file}` })),
+      ),
   );
 }
 
@@ -32,7 +34,9 @@ function textsOf(file: string): string[] {
     // a type or a file's name is no text
     if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node) || ts.isTypeNode(node)) return;
     const text = textOf(node);
-    if (text !== undefined && isReadable(text)) found.add(text.trim());
+    // heads of columns carry a mark for how they are set
+    const plain = text?.trim().replace(/^[>~](?=\p{L}|\d|…)/u, "");
+    if (plain !== undefined && isReadable(plain)) found.add(plain);
     ts.forEachChild(node, visit);
   };
   visit(source);
