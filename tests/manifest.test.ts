@@ -37,6 +37,17 @@ const manifestFor = (origin: string) =>
     { cwd: ROOT, encoding: "utf8" },
   );
 
+/** No way from one region's text to another's is documented, so every region that speaks French is named. */
+const FRENCH = ["fr-BE", "fr-CA", "fr-CH", "fr-FR", "fr-LU"];
+/** Each element with texts in other languages: its id or name, its own value, and those by locale. */
+const overridden = (xml = manifest) =>
+  [...xml.matchAll(/<([\w:]+)(?: id="([^"]+)")? DefaultValue="([^"]+)">([\s\S]*?)<\/\1>/g)].map(
+    ([, name = "", id = name, value = "", inner = ""]) => {
+      const overrides = inner.matchAll(/<(?:bt:)?Override Locale="([^"]+)" Value="([^"]+)"\/>/g);
+      return { id, value, texts: new Map([...overrides].map(([, locale, text]) => [locale!, text!])) };
+    },
+  );
+
 schemaTest("keeps to the published schema", async () => {
   expect(await schemaProblems(manifest, path.join(schemasFolder, "manifest/manifest-all.xsd"))).toEqual([]);
 });
@@ -52,13 +63,16 @@ describe("resources", () => {
 
   test("texts are no longer than Excel takes", () => {
     const strings = (kind: string) =>
-      all(/DefaultValue="([^"]+)"/g, between(`<bt:${kind}>`, `</bt:${kind}>`));
-    expect(strings("ShortStrings").length).toBeGreaterThan(4);
-    expect(strings("LongStrings").length).toBeGreaterThan(3);
+      all(/(?:Default| )Value="([^"]+)"/g, between(`<bt:${kind}>`, `</bt:${kind}>`));
+    expect(strings("ShortStrings").length).toBeGreaterThan(4 + FRENCH.length * 3);
+    expect(strings("LongStrings").length).toBeGreaterThan(3 + FRENCH.length * 3);
     for (const text of strings("ShortStrings")) expect(text.length).toBeLessThanOrEqual(125);
     for (const text of strings("LongStrings")) expect(text.length).toBeLessThanOrEqual(250);
     expect(all(/<DisplayName DefaultValue="([^"]+)"/g)[0]!.length).toBeLessThanOrEqual(125);
-    expect(all(/<Description DefaultValue="([^"]+)"/g)[0]!.length).toBeLessThanOrEqual(250);
+    const [description = ""] = all(/(<Description DefaultValue[\s\S]+?<\/Description>)/g);
+    const descriptions = all(/Value="([^"]+)"/g, description);
+    expect(descriptions).toHaveLength(1 + FRENCH.length);
+    for (const text of descriptions) expect(text.length).toBeLessThanOrEqual(250);
   });
 
   test("every address is https here, and its file is built", () => {
@@ -86,6 +100,42 @@ describe("resources", () => {
     }
     expect(all(/<IconUrl DefaultValue="[^"]+-(\d+)\.png"/g)).toEqual(["32"]);
     expect(all(/<HighResolutionIconUrl DefaultValue="[^"]+-(\d+)\.png"/g)).toEqual(["80"]);
+  });
+});
+
+describe("in French", () => {
+  test("every text of the ribbon, the description and the functions' own are there for every region", () => {
+    const same = ["Functions.Namespace", "Group.Label"];
+    const strings = all(/<bt:String id="([^"]+)"/g).filter((id) => !same.includes(id));
+    expect(
+      overridden()
+        .map(({ id }) => id)
+        .sort(),
+    ).toEqual([...strings, "Description", "Functions.Metadata.Url"].sort());
+    for (const { id, value, texts } of overridden()) {
+      expect([id, [...texts.keys()].sort()]).toEqual([id, FRENCH]);
+      const [french, ...more] = new Set(texts.values());
+      expect([id, more]).toEqual([id, []]);
+      expect(french).not.toBe(value);
+      expect(french).not.toMatch(/ [:;?!]/);
+    }
+    // names stay names
+    expect(all(/<DisplayName ([^>]+)\/>/g)).toEqual(['DefaultValue="Mousse"']);
+    expect(manifest.match(/Override Locale/g)).toHaveLength(FRENCH.length * overridden().length);
+  });
+
+  test("the resources' overrides are of the resources' own namespace", () => {
+    expect(between("<Resources>", "</Resources>")).not.toMatch(/<Override/);
+    expect(between("<OfficeApp", "<VersionOverrides")).not.toMatch(/<bt:/);
+  });
+
+  test("the functions' addresses are moved as well", () => {
+    const at = (xml: string) => overridden(xml).find(({ id }) => id === "Functions.Metadata.Url")!;
+    expect(new Set(at(manifest).texts.values())).toEqual(new Set([`${LOCAL}/functions.fr.json`]));
+    const moved = at(manifestFor("https://example.org/mousse"));
+    expect(moved.value).toBe("https://example.org/mousse/functions.json");
+    expect([...moved.texts.keys()].sort()).toEqual(FRENCH);
+    expect(new Set(moved.texts.values())).toEqual(new Set(["https://example.org/mousse/functions.fr.json"]));
   });
 });
 

@@ -25,9 +25,9 @@ export const frFunctions: Catalogue = {
   "Litres of liqueur to prepare for a batch, with a reserve.":
     "Litres de liqueur à préparer pour un lot, avec une réserve.",
   "Share of the stronger of two wines or liqueurs that gives the strength wanted. All strengths on one basis.":
-    "Part du plus riche de deux vins ou liqueurs qui donne la richesse voulue. Toutes les richesses sur une même base.",
+    "Part du plus fort de deux vins ou liqueurs qui donne la richesse voulue. Toutes les richesses sur une même base.",
   "Kilograms of sugar and litres of carrier wine for a liqueur, in one row. Both strengths as sucrose.":
-    "Kilogrammes de sucre et litres de vin de départ pour une liqueur, sur une ligne. Les deux richesses en saccharose.",
+    "Kilogrammes de sucre et litres de vin porteur pour une liqueur, sur une ligne. Les deux richesses en saccharose.",
   "Whole bottles that a limited stock of liqueur or sweet reserve wine can dose. All strengths on one basis.":
     "Bouteilles entières qu'un stock limité de liqueur ou de vin de réserve doux permet de doser. Toutes les richesses sur une même base.",
   "Sugar reached by a volume of liqueur, g/L. Both strengths on one basis, sucrose or glucose + fructose.":
@@ -137,14 +137,14 @@ export const frFunctions: Catalogue = {
   "Liqueur in each, mL (0 to 30000).": "Liqueur dans chacune, mL (0 à 30000).",
   "Reserve, % (0 to less than 100); blank = 5. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.":
     "Réserve, % (0 à moins de 100) ; vide = 5. Une cellule vide peut arriver comme 0, et 0 est gardé : omettre plutôt l'argument.",
-  "Sugar of the weaker, g/L (0 to 1000).": "Sucre du moins riche, g/L (0 à 1000).",
+  "Sugar of the weaker, g/L (0 to 1000).": "Sucre du plus faible, g/L (0 à 1000).",
   "Sugar of the stronger, g/L (0 to 1000), more than the weaker.":
-    "Sucre du plus riche, g/L (0 à 1000), plus que le moins riche.",
+    "Sucre du plus fort, g/L (0 à 1000), plus que le plus faible.",
   "Sugar wanted, g/L (0 to 1000), between the two.": "Sucre voulu, g/L (0 à 1000), entre les deux.",
   "Liqueur wanted, L (0 to 10000000).": "Liqueur voulue, L (0 à 10000000).",
   "Its strength, g/L as sucrose (0 to 1000).": "Sa richesse, g/L en saccharose (0 à 1000).",
   "Sugar of the carrier wine, g/L as sucrose (0 to 1000); blank = 0.":
-    "Sucre du vin de départ, g/L en saccharose (0 à 1000) ; vide = 0.",
+    "Sucre du vin porteur, g/L en saccharose (0 à 1000) ; vide = 0.",
   "Stock, L (0 to 10000000).": "Stock, L (0 à 10000000).",
   "Sugar of the wine, g/L (0 to 1000).": "Sucre du vin, g/L (0 à 1000).",
   "Sugar wanted, g/L (0 to 1000).": "Sucre voulu, g/L (0 à 1000).",
@@ -168,9 +168,9 @@ export const frFunctions: Catalogue = {
   "Glycerol, g/L (0 to 1000); blank = 0.": "Glycérol, g/L (0 à 1000) ; vide = 0.",
   '"kJ" or "kcal"; blank = "kJ".': '"kJ" ou "kcal" ; vide = "kJ".',
   "Nominal volume, mL (50 to 30000).": "Volume nominal, mL (50 à 30000).",
-  "Excess pressure read, bar (-1 to 20).": "Surpression relevée, bar (-1 à 20).",
+  "Excess pressure read, bar (-1 to 20).": "Surpression lue, bar (-1 à 20).",
   "Temperature of the bottle at the reading, °C (0 to 25).":
-    "Température de la bouteille lors du relevé, °C (0 à 25).",
+    "Température de la bouteille au relevé, °C (0 à 25).",
   "Excess pressure at 20 °C, bar (-1 to 20).": "Surpression à 20 °C, bar (-1 à 20).",
   "Bottle size, mL (50 to 30000); blank = 750.": "Contenance de la bouteille, mL (50 à 30000) ; vide = 750.",
   'Whose classes: EU, OIV, US, AU or CA-QC; blank = "EU". US, AU and CA-QC count CO2 or absolute pressure, worked out for a dry wine of 12 % vol.':
@@ -253,7 +253,7 @@ export const frFunctions: Catalogue = {
     "Glucose + fructose déjà dans le vin, g/L (0 à 1000) ; vide = 0.",
   "Temperature of the bottle, °C (-5 to 45).": "Température de la bouteille, °C (-5 à 45).",
   "Temperature of the bottle at the reading, °C (-5 to 45).":
-    "Température de la bouteille lors du relevé, °C (-5 à 45).",
+    "Température de la bouteille au relevé, °C (-5 à 45).",
   "Standard deviation of the dose, g/L (0 to 10); blank = 0.4. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.":
     "Écart-type de la dose, g/L (0 à 10) ; vide = 0,4. Une cellule vide peut arriver comme 0, et 0 est gardé : omettre plutôt l'argument.",
   "Standard deviation of the yield, share (0 to 0.2); blank = 0.02. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.":
@@ -263,9 +263,9 @@ export const frFunctions: Catalogue = {
   "Standard deviation of the headspace, % of the wine (0 to 5); blank = 0.5. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.":
     "Écart-type de l'espace de tête, % du vin (0 à 5) ; vide = 0,5. Une cellule vide peut arriver comme 0, et 0 est gardé : omettre plutôt l'argument.",
   "Live cells wanted in the wine, million/mL (more than 0, at most 10000).":
-    "Cellules vivantes voulues dans le vin, million/mL (plus de 0, au plus 10000).",
+    "Cellules vivantes voulues dans le vin, millions/mL (plus de 0, au plus 10000).",
   "Live cells in the starter, million/mL (more than 0, at most 10000), more than wanted.":
-    "Cellules vivantes dans le levain, million/mL (plus de 0, au plus 10000), plus que le nombre voulu.",
+    "Cellules vivantes dans le levain, millions/mL (plus de 0, au plus 10000), plus que le nombre voulu.",
   "Strength of the tirage liqueur, g/L as sucrose (0 to 1000); blank = dry sugar.":
     "Richesse de la liqueur de tirage, g/L en saccharose (0 à 1000) ; vide = sucre sec.",
   "Yeast starter, L (0 to 10000000); blank = 0.": "Levain, L (0 à 10000000) ; vide = 0.",
@@ -282,8 +282,8 @@ export const frFunctions: Catalogue = {
   "°C, an estimate for 8 to 15 % vol": "°C, une estimation pour 8 à 15 % vol",
   "mL of room": "mL de place",
   "L of liqueur": "L de liqueur",
-  "share of the stronger, 0 to 1": "part du plus riche, 0 à 1",
-  "two cells: kg of sugar, L of carrier": "deux cellules : kg de sucre, L de vin de départ",
+  "share of the stronger, 0 to 1": "part du plus fort, 0 à 1",
+  "two cells: kg of sugar, L of carrier": "deux cellules : kg de sucre, L de vin porteur",
   "whole bottles": "bouteilles entières",
   "mL of wine": "mL de vin",
   "rows of four cells; a target that cannot be reached says why in the last one":
@@ -330,7 +330,7 @@ export const frFunctions: Catalogue = {
   "bottle − (filled − lost)": "bouteille − (rempli − perdu)",
   "bottles·mL/1000·(1 + reserve/100)": "bouteilles·mL/1000·(1 + réserve/100)",
   "m = V·(L − c)/(1000 − c·d), carrier = V − m·d, d = 0.625 L/kg":
-    "m = V·(L − c)/(1000 − c·d), vin de départ = V − m·d, d = 0.625 L/kg",
+    "m = V·(L − c)/(1000 − c·d), vin porteur = V − m·d, d = 0.625 L/kg",
   "stock·1000/v, v as DOSAGE.VOLUME, rounded down":
     "stock·1000/v, v comme DOSAGE.VOLUME, arrondi à l'entier inférieur",
   "space − liqueur": "place − liqueur",
@@ -439,7 +439,7 @@ export const frFunctions: Catalogue = {
     "#N/A si la liqueur dépasse ce que contient la bouteille",
   "#N/A where the target does not lie between the two": "#N/A si la cible n'est pas entre les deux",
   "#N/A where the carrier alone is stronger than the liqueur wanted":
-    "#N/A si le vin de départ seul est plus riche que la liqueur voulue",
+    "#N/A si le vin porteur seul est plus riche que la liqueur voulue",
   "#N/A where no liqueur is needed, or as DOSAGE.VOLUME does":
     "#N/A s'il ne faut pas de liqueur, ou comme DOSAGE.VOLUME",
   "#N/A where the liqueur does not fit": "#N/A si la liqueur n'a pas la place",
@@ -533,6 +533,8 @@ export const frFunctions: Catalogue = {
   // how sure a source is
   "{0} (read)": "{0} (lu)",
   "{0} (secondary)": "{0} (secondaire)",
+  "{0}: {1} (secondary)": "{0} : {1} (secondaire)",
+  "{0}: {1} (memory)": "{0} : {1} (de mémoire)",
   "{0} (memory)": "{0} (de mémoire)",
   "{0} (derived)": "{0} (déduit)",
   "{0} (exact)": "{0} (exact)",

@@ -109,53 +109,6 @@ test("a text that reads #BUSY! is a text", async () => {
   expect(await excelHost(everything).freeze(SHEET)).toBe(1);
 });
 
-describe("cells that a formula elsewhere fills", () => {
-  const filled = (value: Content["value"]): Content => ({ value, filledFrom: "A1" });
-  const table = {
-    A1: result("brut", "=MOUSSE.SWEETNESS.TERMS()"),
-    B1: filled(12),
-    A2: filled("007"),
-    B2: filled(true),
-    A5: { value: "as typed" },
-    C9: result(4, "=B1/3"),
-  };
-  const opening = (failures: readonly Failure[] = []) =>
-    opened({ failures, sheets: [{ name: SHEET, cells: table }] });
-  const shown = (workbook: StandIn) =>
-    [...workbook.sheets[0]!.cells].map(([place, { value }]) => [place, value]);
-
-  test("stay when that formula gives way, in one round trip more", async () => {
-    const workbook = opening();
-    const before = new Map(shown(workbook) as [string, unknown][]);
-    expect(await excelHost(everything).freeze(SHEET)).toBe(2);
-    expect(new Map(shown(workbook) as [string, unknown][])).toEqual(before);
-    expect([...workbook.sheets[0]!.cells.values()].some((each) => each.formula ?? each.filledFrom)).toBe(
-      false,
-    );
-    expect([...workbook.sheets[0]!.notes.keys()]).toEqual(["A1", "C9"]);
-    expect(workbook.roundTrips).toHaveLength(5);
-  });
-
-  test("are cleared for their formula again when it fails half-way", async () => {
-    let failed = 0;
-    for (let afterActions = 0; ; afterActions++) {
-      const workbook = opening([{ roundTrip: 3, afterActions }]);
-      const outcome = await excelHost(everything)
-        .freeze(SHEET)
-        .catch((reason: Error) => reason.message);
-      if (outcome === 2) break;
-      failed++;
-      expect(outcome).toBe("round trip 3 failed");
-      const { cells: after } = workbook.sheets[0]!;
-      expect(after.get("0 0")?.formula).toBe(table.A1.formula);
-      // in its way otherwise
-      expect(["0 1", "1 0", "1 1"].map((place) => after.has(place))).toEqual([false, false, false]);
-      expect(after.get("4 0")).toEqual(table.A5);
-    }
-    expect(failed).toBeGreaterThan(4);
-  });
-});
-
 test("a blank sheet has none, one that is gone is named", async () => {
   const workbook = opened();
   expect(await excelHost(everything).freeze("Blank")).toBe(0);

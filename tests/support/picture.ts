@@ -2,6 +2,7 @@
  * What a workbook shows, whichever host wrote it: the same picture from two hosts means that they did the same.
  */
 import { cellAddress, columnLetters, type CellValue, type Validation } from "../../src/workbook/data";
+import { RULE_TEXT, cut } from "../../src/workbook/rule-text";
 
 export interface Picture {
   readonly sheets: readonly SheetPicture[];
@@ -59,12 +60,14 @@ export function cellsOf({ row, column, lastRow, lastColumn }: Block): string[] {
   return addresses;
 }
 
-/** A rule as a sentence: kind, bounds, whether a blank will do, and what is said of it. */
+/** A rule as a sentence: kind, bounds, whether a blank will do, and what is said of it, cut as Excel cuts it. */
 export const ruleText = (
   kind: Validation["kind"],
   bounds: readonly (string | number)[],
   { allowBlank, title, message }: Pick<Validation, "allowBlank" | "title" | "message">,
-) => `${kind} ${bounds.join(" to ")}${allowBlank ? " or blank" : ""} | ${title} | ${message}`;
+) =>
+  `${kind} ${bounds.join(" to ")}${allowBlank ? " or blank" : ""} | ` +
+  `${cut(title, RULE_TEXT.title)} | ${cut(message, RULE_TEXT.prompt)}`;
 
 /** In the order of their keys, so that a difference is easy to read. */
 export const sorted = <Value>(entries: Iterable<readonly [string, Value]>): Record<string, Value> =>
