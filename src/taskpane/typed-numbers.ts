@@ -19,8 +19,13 @@ export const isAmbiguous = (text: string) => /^-?[1-9]\d{0,2}([.,]\d{3})+$/.test
 
 const SHOWN_DIGITS = 6;
 
-/** A number for an input box: short, never with an exponent. */
-export const shownNumber = (value: number) => String(Number(value.toPrecision(SHOWN_DIGITS)));
+/** A number for an input box: short, never with an exponent, with the reader's own mark for the decimals. */
+export function shownNumber(value: number, locale?: string): string {
+  const plain = String(Number(value.toPrecision(SHOWN_DIGITS)));
+  return hasDecimalComma(locale) ? plain.replace(".", ",") : plain;
+}
+
+const hasDecimalComma = (locale: string | undefined) => (1.5).toLocaleString(locale) === "1,5";
 
 /** A result with its decimals and thousands, in the reader's own locale. */
 export function shownResult(value: number, decimals: number, locale?: string): string {

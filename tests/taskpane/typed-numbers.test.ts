@@ -43,3 +43,13 @@ test("a number is shown short", () => {
   expect(shownNumber(60)).toBe("60");
   expect(shownNumber(0.012)).toBe("0.012");
 });
+
+test("with the reader's own mark for the decimals, and is read again", () => {
+  for (const [locale, shown] of [
+    ["en-US", "13.208"],
+    ["fr-FR", "13,208"],
+    ["de-DE", "13,208"],
+  ] as const)
+    expect(shownNumber(13.208, locale)).toBe(shown);
+  expect(typedNumber(shownNumber(5.25, "fr-FR"))).toBe(5.25);
+});
