@@ -29,7 +29,7 @@ module.exports = {
       "A host turns workbook data into its own terms; no host knows another.",
     ),
     only("explain", ["cellar"], "A working is data, made from the calculation module alone."),
-    only("help", ["explain"], "Help is made from doc comments and the workings of their examples."),
+    only("help", ["explain", "words"], "Help is made from doc comments and the workings of their examples."),
     only(
       "taskpane",
       ["cellar", "words", "workbook", "hosts", "explain"],
