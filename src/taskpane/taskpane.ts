@@ -5,7 +5,6 @@
 import brut from "../../sample-workbooks/oxlip-hill-brut.json";
 import magnums from "../../sample-workbooks/oxlip-hill-magnum-zero.json";
 import rose from "../../sample-workbooks/oxlip-hill-rose.json";
-import { excelHost } from "../hosts/excel/excel-host";
 import type { Host } from "../hosts/host";
 import { associateCommands, COMMAND_EVENT, type Command } from "./commands";
 import { handOverFunctions, officeCame } from "./office";
@@ -39,11 +38,15 @@ async function connectExcel(): Promise<void> {
     () => pane.explain(typeof Office === "undefined" ? SILENT : EXCEL_SILENT),
     PATIENCE_MS,
   );
+  // asked for at once, while Office.js is on its way; the form does not wait for it
+  const excel = import("../hosts/excel/excel-host");
+  excel.catch(() => undefined);
   try {
     if (!(await officeCame())) return pane.explain(REFUSED);
     handOverFunctions();
     associateCommands();
     const { host } = await Office.onReady();
+    const { excelHost } = await excel;
     if (host === Office.HostType.Excel) pane.connect(excelHost());
     else pane.explain(NO_EXCEL);
   } finally {
