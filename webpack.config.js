@@ -77,6 +77,7 @@ const configurationFor = (origin, mode) => ({
       patterns: [
         { from: "manifest.xml", transform: (xml) => manifestFor(xml.toString(), origin) },
         { from: "*.png", context: "src/assets", to: "assets" },
+        { from: "{index.html,guide.css,pictures/*.png}", context: "src/guide", to: "guide" },
       ],
     }),
   ],

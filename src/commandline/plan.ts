@@ -6,6 +6,7 @@
  */
 import { writeWorkbookFile } from "../hosts/xlsx/write";
 import { batchBook, seasonBook } from "../workbook/book";
+import { typedTexts } from "../workbook/sheet-words";
 import { translatedSheets } from "../workbook/translated";
 import { LANGUAGES } from "../words/languages";
 import { languageCalled } from "../words/sheet-language";
@@ -34,7 +35,9 @@ async function main(given: readonly string[]): Promise<void> {
 
   const batches = readBatches(season ? batchFiles(source) : [source]);
   const sheets = season ? seasonBook(batches, formulas) : batchBook(batches, [], { formulas }).sheets;
-  const written = translatedSheets(finished(sheets, formulas), await languageCalled(code), []);
+  const written = translatedSheets(finished(sheets, formulas), await languageCalled(code), {
+    typed: batches.flatMap(({ inputs }) => typedTexts(inputs)),
+  });
   writeWhole(workbookFile, await writeWorkbookFile({ sheets: written }), overwrite);
   console.log(`Wrote ${workbookFile}: ${written.map(({ name }) => `"${name}"`).join(", ")}.`);
   for (const { inputs, plan } of batches) console.log(`  ${inputs.batch.name}: worst check "${plan.worst}".`);

@@ -41,17 +41,22 @@ export function readCall(text: string): Call | undefined {
   const tokens = tokensOf(text);
   if (tokens === undefined) return undefined;
   let at = 0;
+  let depth = 0;
   const take = (sign: string) => tokens[at] === sign && ++at > 0;
   take("=");
 
   const list = (end: string, separators: string): unknown[] | undefined => {
     const values: unknown[] = [];
     if (take(end)) return values;
+    if (++depth > DEEPEST) return undefined;
     for (;;) {
       const value = valueAt();
       if (value === FAILED) return undefined;
       values.push(value);
-      if (take(end)) return values;
+      if (take(end)) {
+        depth--;
+        return values;
+      }
       if (!separators.includes(tokens[at] ?? "none")) return undefined;
       at++;
     }
@@ -85,6 +90,8 @@ export function readCall(text: string): Call | undefined {
 }
 
 const FAILED = Symbol("not a plain value");
+/** Brackets within brackets. */
+const DEEPEST = 64;
 
 function tokensOf(text: string): string[] | undefined {
   const tokens: string[] = [];

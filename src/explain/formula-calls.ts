@@ -5,6 +5,7 @@
 import { serialFromDate } from "../cellar/ageing";
 import { NAMESPACE } from "./call";
 import { nodesOf, readFormula, type Node } from "./formula-tree";
+import type { Explanation } from "./types";
 
 type Cells = readonly (readonly unknown[])[];
 
@@ -32,7 +33,7 @@ export function callsIn(
   const tree = readFormula(formula);
   if (!tree) return [];
   const evaluate = evaluator(valueOf, call);
-  return nodesOf(tree).flatMap((node): FoundCall[] => {
+  return nodesOf(tree, (branches) => takenOf(branches, evaluate)).flatMap((node): FoundCall[] => {
     const id = node.kind === "call" ? ownId(node.name) : undefined;
     if (node.kind !== "call" || id === undefined) return [];
     try {
@@ -44,11 +45,38 @@ export function callsIn(
   });
 }
 
+/** The branch of an IF that counts; all of them where that is not known. */
+function takenOf(
+  [condition, ...branches]: readonly Node[],
+  evaluate: (node: Node) => unknown,
+): readonly Node[] {
+  if (!condition) return branches;
+  try {
+    const taken = branches[isTrue(evaluate(condition)) ? 0 : 1];
+    return [condition, ...(taken ? [taken] : [])];
+  } catch (error) {
+    if (error instanceof NotKnown) return [condition, ...branches];
+    throw error;
+  }
+}
+
+/** Whether a cell shows something else than the working of its one call: then that is not its working. */
+export function isOtherResult(
+  { formula, value }: { readonly formula: string; readonly value: unknown },
+  explained: readonly Explanation[],
+): boolean {
+  const tree = readFormula(formula);
+  const [only, ...more] = explained;
+  if (tree?.kind !== "call" || ownId(tree.name) === undefined || more.length > 0) return false;
+  if (only?.kind !== "working" || typeof only.result !== "number" || typeof value !== "number") return false;
+  return Math.abs(only.result - value) > CLOSE * Math.max(Math.abs(only.result), Math.abs(value));
+}
+
+const CLOSE = 1e-9;
+
 const ownId = (name: string) => (name.startsWith(NAMESPACE) ? name.slice(NAMESPACE.length) : undefined);
 
 class NotKnown extends Error {}
-
-const isBlank = (value: unknown) => value === null || value === "";
 
 function evaluator(
   valueOf: (reference: string) => Cells | undefined,
@@ -57,7 +85,7 @@ function evaluator(
   const evaluate = (node: Node): unknown => {
     switch (node.kind) {
       case "value":
-        return node.value;
+        return typeof node.value === "number" ? numberIn(node.value) : node.value;
       case "reference": {
         const cells = valueOf(node.text);
         if (!cells) throw new NotKnown(`${node.text} shows an error, or is no range of cells`);
@@ -74,7 +102,7 @@ function evaluator(
       case "call":
         return called(node);
       case "other":
-        throw new NotKnown(`${node.text} is not read here`);
+        throw new NotKnown(`${node.text} is not read here: give it a cell of its own`);
     }
   };
 
@@ -87,7 +115,8 @@ function evaluator(
     }
     if (name === "IF") {
       const [condition, then, otherwise] = args;
-      const taken = evaluate(condition!) ? then : otherwise;
+      if (condition === undefined) throw new NotKnown("IF has no condition");
+      const taken = isTrue(evaluate(condition)) ? then : otherwise;
       return taken === undefined ? false : evaluate(taken);
     }
     const known = BUILT_IN[name];
@@ -97,8 +126,30 @@ function evaluator(
   return evaluate;
 }
 
+/** A blank is no, a number other than 0 is yes; a text is neither. */
+function isTrue(value: unknown): boolean {
+  if (value === null) return false;
+  if (typeof value === "boolean" || typeof value === "number") return Boolean(value);
+  throw new NotKnown("a text or a range stands where yes or no is asked");
+}
+
+/** Of ranges, only numbers count. */
 const numbersIn = (values: readonly unknown[]) =>
-  values.flat(2).filter((value): value is number => typeof value === "number");
+  values.flatMap((value) => {
+    if (Array.isArray(value)) return value.flat().filter((each) => typeof each === "number");
+    return value === null ? [] : [numberIn(value)];
+  });
+const conditionsIn = (values: readonly unknown[]) =>
+  values
+    .flatMap((value) => (Array.isArray(value) ? value.flat() : [value]))
+    .filter((value) => value !== null)
+    .map(isTrue);
+
+/** One by one, as a whole column is more than a call takes arguments; of none at all it is 0. */
+const farthest = (values: readonly unknown[], of: (one: number, other: number) => number) => {
+  const [first = 0, ...rest] = numbersIn(values);
+  return rest.reduce(of, first);
+};
 
 /** What our sheets put round arguments, and what is simple besides. */
 const BUILT_IN: Readonly<Record<string, (args: readonly unknown[]) => unknown>> = {
@@ -108,20 +159,20 @@ const BUILT_IN: Readonly<Record<string, (args: readonly unknown[]) => unknown>> 
   NA: () => {
     throw new NotKnown("an input is missing, so the cell has no answer");
   },
-  AND: (values) => values.flat(2).every(Boolean),
-  OR: (values) => values.flat(2).some(Boolean),
-  NOT: ([value]) => !value,
+  AND: (values) => conditionsIn(values).every(Boolean),
+  OR: (values) => conditionsIn(values).some(Boolean),
+  NOT: ([value]) => !isTrue(value),
   SUM: (values) => numbersIn(values).reduce((sum, value) => sum + value, 0),
-  MIN: (values) => Math.min(...numbersIn(values)),
-  MAX: (values) => Math.max(...numbersIn(values)),
+  MIN: (values) => farthest(values, (one, other) => Math.min(one, other)),
+  MAX: (values) => farthest(values, (one, other) => Math.max(one, other)),
   INT: ([value]) => Math.floor(numberIn(value)),
   ABS: ([value]) => Math.abs(numberIn(value)),
 };
 
 function numberIn(value: unknown): number {
-  if (isBlank(value)) return 0;
+  if (value === null) return 0;
   if (typeof value === "boolean") return value ? 1 : 0;
-  if (typeof value === "number") return value;
+  if (typeof value === "number" && Number.isFinite(value)) return value;
   throw new NotKnown("a text stands where a number is reckoned with");
 }
 

@@ -10,10 +10,14 @@ export type Node =
   | { readonly kind: "array"; readonly rows: readonly (readonly Node[])[] }
   | { readonly kind: "other"; readonly text: string };
 
+/** "#REF!", "Table[[#This Row],[Dose]]", "A:C", "B2#": read as one piece that is not looked into. */
+const ERROR = String.raw`#[A-Z0-9\/]+[!?]?`;
+const TABLE = String.raw`[\p{L}_][\p{L}\p{N}_.]*(?:\[(?:[^\[\]]|\[[^\[\]]*\])*\])|\[(?:[^\[\]]|\[[^\[\]]*\])*\]`;
+const LINES = String.raw`\$?[A-Z]{1,3}:\$?[A-Z]{1,3}(?![\p{L}\p{N}_.(])|\$?\d+:\$?\d+`;
 const CELL = String.raw`\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?(?![\p{L}\p{N}_.(])`;
 const SHEET = String.raw`(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!`;
 const TOKEN = new RegExp(
-  String.raw`\s*(?:(?<text>"(?:[^"]|"")*")|(?<reference>(?:${SHEET})?${CELL})|(?<number>(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?)|(?<word>[\p{L}_\\][\p{L}\p{N}_.]*)|(?<sign><=|>=|<>|[-+*/^&=<>%(),;{}@])|(?<other>\S))`,
+  String.raw`\s*(?:(?<text>"(?:[^"]|"")*")|(?<other>(?:'(?:[^']|'')*\[[^']*'!|(?:${SHEET})?)(?:${ERROR}|${TABLE}|${LINES}|${CELL}#)|'(?:[^']|'')+'![\p{L}_][\p{L}\p{N}_.]*(?!\())|(?<reference>(?:${SHEET})?${CELL})|(?<number>(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?)|(?<word>[\p{L}_\\][\p{L}\p{N}_.]*)|(?<sign><=|>=|<>|[-+*/^&=<>%(),;{}@])|(?<odd>\S))`,
   "iuy",
 );
 
@@ -39,10 +43,15 @@ const BINDING: Readonly<Record<string, number>> = {
 /** A sign before a number binds closer than a power: -2^2 is 4 in a spreadsheet. */
 const SIGN_BINDING = 6;
 
+/** Excel takes no longer formula, and no deeper one; neither ends in a stack that is too small. */
+const [LONGEST, DEEPEST] = [8192, 256];
+
 /** Undefined where it is no formula that this reads; structured references and the like are nodes of kind "other". */
 export function readFormula(formula: string): Node | undefined {
+  if (formula.length > LONGEST) return undefined;
   const tokens = tokensOf(formula.replace(/^=/u, ""));
   let at = 0;
+  let depth = 0;
   const sign = (text: string) => {
     const is = tokens[at]?.kind === "sign" && tokens[at]!.text === text;
     if (is) at++;
@@ -62,7 +71,8 @@ export function readFormula(formula: string): Node | undefined {
 
   function primary(): Node {
     if (sign("-")) return { kind: "negative", of: expression(SIGN_BINDING) };
-    if (sign("+") || sign("@")) return expression(SIGN_BINDING);
+    if (sign("+")) return expression(SIGN_BINDING);
+    if (sign("@")) return single(expression(SIGN_BINDING));
     if (sign("(")) {
       const inner = expression(0);
       if (!sign(")")) throw new SyntaxError("no )");
@@ -84,6 +94,7 @@ export function readFormula(formula: string): Node | undefined {
         return { kind: "reference", text: token.text };
       }
       case "other":
+      case "odd":
         return { kind: "other", text: token.text };
       default:
         throw new SyntaxError("a value is missing");
@@ -100,6 +111,13 @@ export function readFormula(formula: string): Node | undefined {
   }
 
   function expression(least: number): Node {
+    if (++depth > DEEPEST) throw new SyntaxError("too deep");
+    const node = joined(least);
+    depth--;
+    return node;
+  }
+
+  function joined(least: number): Node {
     let left = primary();
     for (;;) {
       if (sign("%")) {
@@ -136,18 +154,26 @@ function tokensOf(formula: string): Token[] {
   return tokens;
 }
 
-/** Every node of a tree, the outer ones first. */
-export function nodesOf(node: Node): Node[] {
+/** "@" takes one cell of a range, by where the formula stands; before anything else it changes nothing. */
+const single = (node: Node): Node =>
+  node.kind === "reference" && node.text.includes(":") ? { kind: "other", text: `@${node.text}` } : node;
+
+/** Every node of a tree, the outer ones first. `taken`: which arguments of an IF are looked into. */
+export function nodesOf(
+  node: Node,
+  taken: (args: readonly Node[]) => readonly Node[] = (args) => args,
+): Node[] {
+  const all = (nodes: readonly Node[]) => nodes.flatMap((each) => nodesOf(each, taken));
   switch (node.kind) {
     case "call":
-      return [node, ...node.args.flatMap(nodesOf)];
+      return [node, ...all(node.name === "IF" ? taken(node.args) : node.args)];
     case "operation":
-      return [node, ...nodesOf(node.left), ...nodesOf(node.right)];
+      return [node, ...all([node.left, node.right])];
     case "negative":
     case "percent":
-      return [node, ...nodesOf(node.of)];
+      return [node, ...all([node.of])];
     case "array":
-      return [node, ...node.rows.flat().flatMap(nodesOf)];
+      return [node, ...all(node.rows.flat())];
     default:
       return [node];
   }

@@ -40,6 +40,7 @@ export interface CellFormula {
   readonly address: string;
   /** "" if none stands there. */
   readonly formula: string;
+  readonly value: CellValue;
   readonly failed: boolean;
   /** What stands in the cells that the formula names, row by row; undefined for what is no range or shows an error. */
   readonly valuesOf: (
@@ -81,6 +82,8 @@ export interface Host {
   selectedCell(): Promise<SelectedCell>;
   /** Puts a formula, with its "=", into a cell that still holds what it held when it was looked at. */
   typeFormula(cell: SelectedCell, formula: string): Promise<void>;
+  /** Whether formulas that give way can stay as notes on their cells. */
+  keepsNotes(): boolean;
   /** Results of a whole sheet stand as values from then on, formulas as notes where the host has notes. Answers how many. */
   freeze(sheet: string): Promise<number>;
   /** Takes sheets away again that this host has written; one that is gone already is no matter. */

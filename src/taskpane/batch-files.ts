@@ -2,7 +2,7 @@
  * Batch files in and out of the form.
  */
 import { element } from "./dom";
-import { looksLikeBatch, withoutPlace } from "./planned";
+import { isDeep, looksLikeBatch, withoutPlace } from "./planned";
 
 export interface FileRead {
   /** What the file holds, or nothing where it is no batch file. */
@@ -10,12 +10,23 @@ export interface FileRead {
   readonly said: string;
 }
 
+/** A batch file has some 5 000 bytes. */
+const LARGEST_KB = 1000;
+
 export async function readBatchFile(file: File): Promise<FileRead> {
+  if (file.size > LARGEST_KB * 1000) {
+    return {
+      said: `${file.name} is not a batch file: it has more than ${LARGEST_KB} kB. The form is as it was.`,
+    };
+  }
   let batch: unknown;
   try {
     batch = JSON.parse(await file.text());
   } catch {
     return { said: `${file.name} is not a batch file: it is not JSON. The form is as it was.` };
+  }
+  if (isDeep(batch)) {
+    return { said: `${file.name} is not a batch file: it is nested too deep. The form is as it was.` };
   }
   if (!looksLikeBatch(batch)) {
     return {

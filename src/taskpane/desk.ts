@@ -11,7 +11,9 @@ export interface Desk {
   readonly host: Host | null;
   readonly connect: (host: Host) => void;
   readonly say: (...said: (Node | string)[]) => void;
-  readonly doing: (
+  readonly doing: (what: string, notDone: string, action: (host: Host) => Promise<void>) => Promise<void>;
+  /** The same for work that can be stopped half-way, with nothing left of it. */
+  readonly doingLong: (
     what: string,
     notDone: string,
     action: (host: Host, progress: Progress) => Promise<void>,
@@ -23,7 +25,7 @@ const LONG_MS = 400;
 
 /** `changed`: called when work begins and ends, and when the spreadsheet is there. */
 export function deskOf(changed: () => void): Desk {
-  const status = element("div", { class: "status", role: "status" });
+  const status = element("div", { class: "status", role: "status", tabindex: "-1" });
   let host: Host | null = null;
   let busy = false;
 
@@ -39,24 +41,37 @@ export function deskOf(changed: () => void): Desk {
       host = connected;
       changed();
     },
-    say: (...said) => status.replaceChildren(...said),
-    async doing(what, notDone, action) {
-      if (busy || host === null) return;
-      busy = true;
-      desk.say(`${what} …`);
+    say(...said) {
+      const isIn = status.contains(document.activeElement);
+      status.replaceChildren(...said);
+      // the button that was pressed is gone: the keyboard goes on from here
+      if (isIn) status.focus();
+    },
+    doing: (what, notDone, action) => work(what, notDone, action),
+    doingLong: (what, notDone, action) => {
+      if (busy) return Promise.resolve();
       const { progress, end } = watched(what, desk.say);
-      changed();
-      try {
-        await action(host, progress);
-      } catch (error) {
-        desk.say(`${notDone} ${error instanceof Error ? error.message : String(error)}`);
-      } finally {
-        end();
-        busy = false;
-        changed();
-      }
+      return work(what, notDone, (at) => action(at, progress)).finally(end);
     },
   };
+
+  async function work(what: string, notDone: string, action: (host: Host) => Promise<void>): Promise<void> {
+    if (busy || host === null) return;
+    busy = true;
+    const pressed = document.activeElement;
+    desk.say(`${what} …`);
+    changed();
+    try {
+      await action(host);
+    } catch (error) {
+      desk.say(`${notDone} ${error instanceof Error ? error.message : String(error)}`);
+    } finally {
+      busy = false;
+      changed();
+      // a button that was disabled meanwhile has lost the keyboard
+      if (document.activeElement === document.body && pressed instanceof HTMLElement) pressed.focus();
+    }
+  }
   return desk;
 }
 

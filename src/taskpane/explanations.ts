@@ -2,5 +2,5 @@
  * The explanations, in a script of their own.
  */
 export { explain } from "../explain/explain";
-export { callsIn, referencesIn } from "../explain/formula-calls";
+export { callsIn, isOtherResult, referencesIn } from "../explain/formula-calls";
 export { readOut } from "../explain/read-out";

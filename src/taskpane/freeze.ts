@@ -18,17 +18,13 @@ export function freezeSection(desk: Desk): HTMLElement {
       list,
       element("div", { class: "actions" }, freeze),
     ),
-    element(
-      "p",
-      { class: "note" },
-      "Each formula gives way to its result and stands as a note on the cell, where the program keeps notes.",
-    ),
+    element("p", { class: "note" }, "Each formula gives way to its result. You are asked before."),
   );
 
   async function names(): Promise<void> {
     const all = (await desk.host?.sheetNames()) ?? [];
     const before = list.value;
-    list.replaceChildren(...all.map((name) => element("option", { value: name }, name)));
+    list.replaceChildren(...all.map((name) => element("option", { value: name, translate: "no" }, name)));
     if (all.includes(before)) list.value = before;
   }
   section.addEventListener("toggle", () => {
@@ -52,8 +48,12 @@ export function freezeSection(desk: Desk): HTMLElement {
     const no = button("Leave it");
     yes.addEventListener("click", () => void keepValues(name));
     no.addEventListener("click", () => desk.say("Nothing was changed."));
+    const kept = desk.host?.keepsNotes() ?? false;
     desk.say(
       `Every formula of “${name}” would give way to its result; the sheet would not follow its inputs any more. `,
+      kept
+        ? "Each formula stays as a note on its cell. "
+        : "This program keeps no notes: the formulas would be gone. Keep a copy of the workbook first. ",
       element("div", { class: "actions" }, yes, no),
     );
     no.focus();

@@ -51,7 +51,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   const formulas = formulasChoice();
   const form = batchForm(units, () => {
     isExample = false;
-    desk.say("");
+    if (!desk.busy) desk.say("");
     update();
   });
   units.onChange(() => update());
@@ -93,7 +93,12 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     element(
       "div",
       { class: "sections" },
-      ...[welcome(() => emptyForm())].filter((part) => part !== null),
+      ...[
+        welcome(
+          () => emptyForm(),
+          () => form.focus(),
+        ),
+      ].filter((part) => part !== null),
       plans.element,
       working.element,
       form.element,
@@ -154,6 +159,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     back.addEventListener("click", () => {
       put(before.form, before.readFrom, before.isExample);
       desk.say("");
+      form.focus();
     });
     desk.say(said, back);
   }

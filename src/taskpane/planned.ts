@@ -39,6 +39,16 @@ export const looksLikeBatch = (content: unknown): boolean =>
   !Array.isArray(content) &&
   Object.keys(fields).some((section) => section in content);
 
+/** Level by level, as a function that calls itself comes to its end in such content. */
+const DEEPEST = 20;
+export function isDeep(content: unknown): boolean {
+  let level: unknown[] = [content];
+  for (let depth = 0; depth <= DEEPEST && level.length > 0; depth++) {
+    level = level.flatMap((each) => (typeof each === "object" && each !== null ? Object.values(each) : []));
+  }
+  return level.length > 0;
+}
+
 /** What a batch file holds that the form has no place for. */
 export function withoutPlace(batch: unknown): readonly string[] {
   const known = new Set(placedFields(fields).map((each) => each.dotted));

@@ -49,7 +49,7 @@ export function plansSection(): PlansSection {
     chosen: () => (list.value === "" ? undefined : list.value),
     show(names) {
       const before = list.value;
-      list.replaceChildren(...names.map((name) => element("option", { value: name }, name)));
+      list.replaceChildren(...names.map((name) => element("option", { value: name, translate: "no" }, name)));
       if (names.includes(before)) list.value = before;
       const isEmpty = names.length === 0;
       section.hidden = false;

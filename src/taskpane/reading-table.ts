@@ -36,7 +36,7 @@ export function readingTable(makeBox: MakeBox): HTMLElement {
   return element(
     "table",
     { class: "materials readings" },
-    element("thead", {}, element("tr", {}, element("th", { scope: "col" }), ...heads)),
+    element("thead", {}, element("tr", {}, element("td"), ...heads)),
     element("tbody", {}, ...lines),
   );
 }

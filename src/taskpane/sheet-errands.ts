@@ -33,25 +33,34 @@ export const lacking = (unread: readonly string[]) =>
 
 /** `language`: that in which sheets are written where there are none yet. */
 export function errandsAt(desk: Desk, plans: PlansSection, language: () => Promise<SheetLanguage>): Errands {
-  const { say, doing } = desk;
+  const { say, doing, doingLong } = desk;
 
   const listPlans = async () => {
     const sheets = (await desk.host?.sheetsNaming(PLAN_MARK)) ?? [];
     plans.show(sheets.map(({ name }) => name));
   };
 
-  /** Only what was just written, and only if it is asked for. */
+  /** Only what was just written, and only if it is asked for, twice. */
   function throwAway(sheets: readonly string[]): HTMLElement {
+    const named = sheets.map((name) => `“${name}”`).join(", ");
+    const goAway = () =>
+      doing("Throwing away", "Not all of the example could be thrown away.", async (host) => {
+        await host.remove(sheets);
+        await listPlans();
+        say(`The example is gone: ${named}.`);
+      });
     const away = button("Throw the example away");
-    away.addEventListener(
-      "click",
-      () =>
-        void doing("Throwing away", "The example is still there.", async (host) => {
-          await host.remove(sheets);
-          await listPlans();
-          say(`The example is gone: ${sheets.map((name) => `“${name}”`).join(", ")}.`);
-        }),
-    );
+    away.addEventListener("click", () => {
+      const yes = button("Yes, delete them");
+      const no = button("Keep them");
+      yes.addEventListener("click", () => void goAway());
+      no.addEventListener("click", () => say("Nothing was deleted."));
+      say(
+        `This deletes ${named}, and whatever was typed into them or reads from them. `,
+        element("div", { class: "actions" }, yes, no),
+      );
+      no.focus();
+    });
     return element("div", { class: "actions" }, away);
   }
 
@@ -62,7 +71,7 @@ export function errandsAt(desk: Desk, plans: PlansSection, language: () => Promi
         say("");
       }),
     writePlan: ({ inputs, plan }, formulas, example) =>
-      doing("Writing", "The plan was not written.", async (host, progress) => {
+      doingLong("Writing", "The plan was not written.", async (host, progress) => {
         const written = await (
           await actions()
         ).writeBatch(host, inputs, plan, formulas, progress, await language());
@@ -70,16 +79,16 @@ export function errandsAt(desk: Desk, plans: PlansSection, language: () => Promi
         say(written.said, ...(example ? [throwAway(written.sheets)] : []));
       }),
     writeSeason: (formulas) =>
-      doing("Writing", "The season was not written.", async (host, progress) =>
-        say(await (await actions()).writeSeason(host, formulas, progress, await language())),
+      doingLong("Writing", "The season was not written.", async (host, progress) =>
+        say(await (await actions()).writeSeason(host, formulas, progress)),
       ),
     readSheet: (name, into) =>
       doing("Reading", "The plan was not read.", async (host) => {
-        const { batch, unread } = await (await actions()).readPlan(host, name);
-        into(
-          batch,
-          `Read from “${name}”.${lacking(unread)} What you change here changes the sheet only when you update it. `,
-        );
+        const { batch, unread, live } = await (await actions()).readPlan(host, name);
+        const then = live
+          ? "What you change here changes the sheet only when you update it."
+          : "It holds values only, which cannot be updated: write another plan.";
+        into(batch, `Read from “${name}”.${lacking(unread)} ${then} `);
       }),
     update: (name, inputs) =>
       doing("Comparing", "The sheet was not compared.", async (host) => {

@@ -22,8 +22,8 @@ function begin(): void {
   }
 }
 
-/** Nothing for who has begun before. `empty`: begins a batch of one's own. */
-export function welcome(empty: () => void): HTMLElement | null {
+/** Nothing for who has begun before. `empty`: begins a batch of one's own; `goOn`: to the form. */
+export function welcome(empty: () => void, goOn: () => void): HTMLElement | null {
   if (hasBegun()) return null;
   const own = button("Begin a batch of my own");
   const look = button("Look around first");
@@ -45,10 +45,11 @@ export function welcome(empty: () => void): HTMLElement | null {
   const close = () => {
     begin();
     section.remove();
+    goOn();
   };
   own.addEventListener("click", () => {
-    close();
     empty();
+    close();
   });
   look.addEventListener("click", close);
   return section;

@@ -7,20 +7,24 @@ import { parseBatchInputs } from "../cellar/batch/inputs";
 import { planBatch, type BatchPlan } from "../cellar/batch/plan";
 import { problemSentence, type Problem } from "../cellar/batch/problem";
 import type { Host, NamedSheet, Progress } from "../hosts/host";
+import { FileRefusal } from "../hosts/xlsx/package";
 import { readNamedSheets } from "../hosts/xlsx/read";
 import { batchBook, seasonOf, type Formulas } from "../workbook/book";
 import type { LinkedPlan } from "../workbook/linked-plan";
 import { NOTES_LANGUAGE } from "../workbook/notes/names";
 import { NOTES_MARK } from "../workbook/notes/sheet";
 import { CHECKS_HEADING } from "../workbook/plan/checks";
+import { plainWord, sheetWords, typedTexts } from "../workbook/sheet-words";
 import { translatedSheets } from "../workbook/translated";
-import { ENGLISH, languageCalled, plainWords, type SheetLanguage } from "../words/sheet-language";
+import { ENGLISH, languageCalled, languagesAtHand, type SheetLanguage } from "../words/sheet-language";
 import {
+  PLAN_LANGUAGE,
   PLAN_MARK,
   batchOnSheet,
   unreadInputs,
   inputChanges,
   inSheetWords,
+  isLive,
   plainCells,
   type Comparison,
   type InputChange,
@@ -28,18 +32,33 @@ import {
 
 /** Every plan, with the words of its choices as the code knows them. */
 export async function plansIn(host: Host): Promise<NamedSheet[]> {
-  const [sheets, plain] = await Promise.all([host.sheetsNaming(PLAN_MARK), plainWords()]);
+  const [sheets, languages] = await Promise.all([host.sheetsNaming(PLAN_MARK), languagesAtHand()]);
+  const plain = plainWord(languages);
   return sheets.map(({ name, cells }) => ({ name, cells: plainCells(cells, plain) }));
 }
 
-/** The Notes sheet that is there, and the language of the workbook's sheets: its own, or the one wanted. */
-async function notesIn(host: Host, wanted: SheetLanguage) {
+/** The Notes sheet that is there, and its language. */
+async function notesIn(host: Host) {
   const [notes] = await host.sheetsNaming(NOTES_MARK);
-  if (!notes) return { known: undefined, language: wanted };
+  if (!notes) return { known: undefined, language: undefined };
   return {
     known: { sheet: notes.name, places: notes.cells },
     language: await languageCalled(notes.cells.get(NOTES_LANGUAGE)?.value),
   };
+}
+
+const languageOf = ({ cells }: NamedSheet) => languageCalled(cells.get(PLAN_LANGUAGE)?.value);
+
+/** A season counts words of its plans, so they have to be in one language. */
+async function commonLanguage(plans: readonly NamedSheet[]): Promise<SheetLanguage> {
+  const languages = await Promise.all(plans.map(languageOf));
+  const [first = ENGLISH] = languages;
+  const other = languages.findIndex(({ code }) => code !== first.code);
+  if (other < 0) return first;
+  throw new Error(
+    `“${plans[0]!.name}” is in ${first.name}, “${plans[other]!.name}” in ${languages[other]!.name}: a season takes ` +
+      "plans in one language. Write those of the other language anew.",
+  );
 }
 
 /** The plan's sheet as it is now; it may be gone, or renamed. */
@@ -58,11 +77,11 @@ export async function writeBatch(
   progress?: Progress,
   wanted: SheetLanguage = ENGLISH,
 ): Promise<{ readonly said: string; readonly sheets: readonly string[] }> {
-  const { known, language } = await notesIn(host, wanted);
+  const { known, language = wanted } = await notesIn(host);
   const taken = await host.sheetNames();
   const { sheets: english } = batchBook([{ inputs, plan }], taken, { formulas, ...(known && { known }) });
   const row = english[0]!.cells.find(({ value }) => value === CHECKS_HEADING)!.row + 1;
-  const sheets = translatedSheets(english, language, taken);
+  const sheets = translatedSheets(english, language, { taken, typed: typedTexts(inputs) });
   const leftOut = await host.write({ sheets }, progress);
   const [sheet] = sheets;
   const others = sheets.slice(1).map(({ name }) => `“${name}”`);
@@ -76,13 +95,18 @@ export async function writeBatch(
 export async function readPlan(
   host: Host,
   name: string,
-): Promise<{ readonly batch: unknown; readonly unread: readonly string[] }> {
+): Promise<{ readonly batch: unknown; readonly unread: readonly string[]; readonly live: boolean }> {
   const { cells } = await planNow(host, name);
-  return { batch: batchOnSheet(cells), unread: unreadInputs(cells) };
+  return { batch: batchOnSheet(cells), unread: unreadInputs(cells), live: isLive(cells) };
 }
 
-export const compareWith = async (host: Host, name: string, inputs: BatchInputs): Promise<Comparison> =>
-  inputChanges((await planNow(host, name)).cells, inputs);
+export async function compareWith(host: Host, name: string, inputs: BatchInputs): Promise<Comparison> {
+  const { cells } = await planNow(host, name);
+  if (!isLive(cells)) {
+    throw new Error(`“${name}” holds values only, which would not follow: write another plan instead.`);
+  }
+  return inputChanges(cells, inputs);
+}
 
 export interface PlanInFile {
   readonly name: string;
@@ -93,9 +117,10 @@ export interface PlanInFile {
 /** The plans that a workbook file holds, saved by whichever program. */
 export async function plansInFile(file: Uint8Array): Promise<PlanInFile[]> {
   const sheets = await readNamedSheets(file, PLAN_MARK).catch((reason: unknown) => {
+    if (reason instanceof FileRefusal) throw reason;
     throw new Error("it is not an .xlsx workbook that can be read", { cause: reason });
   });
-  const plain = await plainWords();
+  const plain = plainWord(await languagesAtHand());
   return sheets.map(({ name, cells }) => ({
     name,
     batch: batchOnSheet(plainCells(cells, plain)),
@@ -114,8 +139,8 @@ export async function updatePlan(
   if (JSON.stringify(changes) !== JSON.stringify(shown)) {
     throw new Error(`“${name}” has changed meanwhile, so nothing was put in: look at the changes again.`);
   }
-  const { language } = await notesIn(host, ENGLISH);
-  const inWords = (change: InputChange) => inSheetWords(change, language.translate);
+  const say = sheetWords(await languageOf(await planNow(host, name)));
+  const inWords = (change: InputChange) => inSheetWords(change, say);
   await host.change(
     changes.map((each) => ({ sheet: name, row: each.row, column: each.column, value: inWords(each) })),
   );
@@ -128,7 +153,6 @@ export async function writeSeason(
   host: Host,
   formulas: Formulas = "add-in",
   progress?: Progress,
-  wanted: SheetLanguage = ENGLISH,
 ): Promise<string> {
   const found = await plansIn(host);
   if (found.length === 0) throw new Error("There is no plan in the workbook yet: write one first.");
@@ -136,9 +160,11 @@ export async function writeSeason(
   const problems = linked.flatMap((each) => ("problems" in each ? [problemsOf(each)] : []));
   if (problems.length > 0) throw new Error(`Mend these plans first. ${problems.join(" ")}`);
   const plans = linked.flatMap((each) => ("problems" in each ? [] : [each]));
-  const { known, language } = await notesIn(host, wanted);
+  const language = await commonLanguage(found);
+  const { known } = await notesIn(host);
   const taken = await host.sheetNames();
-  const [sheet] = translatedSheets([seasonOf(plans, taken, known, formulas)], language, taken);
+  const typed = plans.flatMap(({ inputs }) => typedTexts(inputs));
+  const [sheet] = translatedSheets([seasonOf(plans, taken, known, formulas)], language, { taken, typed });
   const leftOut = await host.write({ sheets: [sheet!] }, progress);
   const count = plans.length === 1 ? "1 plan" : `${plans.length} plans`;
   const said = `Written to ${host.name}: sheet “${sheet!.name}”, from ${count}. It follows them from now on.`;

@@ -2,6 +2,7 @@
  * The working of the selected cell: what it calculates, step by step, or why it refuses.
  */
 import type { CellCalls, CellFormula, Host } from "../hosts/host";
+import { NAMESPACE } from "../explain/call";
 import { element } from "./dom";
 
 export interface Working {
@@ -14,11 +15,15 @@ export function workingSection(): Working {
   const body = element("div");
   const section = element("details", { class: "working", hidden: true }, title, body);
 
-  async function show(cell: CellCalls | CellFormula): Promise<void> {
+  /** Counts the cells that were told of: what comes too late is not shown. */
+  let latest = 0;
+
+  async function show(cell: CellCalls | CellFormula, mine: number): Promise<void> {
     const { address, failed } = cell;
     // only whoever asks for the working loads it
-    const { explain, readOut, callsIn, referencesIn } = await import("./explanations");
+    const { explain, readOut, callsIn, referencesIn, isOtherResult } = await import("./explanations");
     const calls = "calls" in cell ? cell.calls : await found(cell, { explain, callsIn, referencesIn });
+    if (mine !== latest) return;
     section.hidden = calls.length === 0;
     if (section.hidden) return;
     const explained = calls.flatMap((call) => ("args" in call ? [explain(call.id, call.args)] : []));
@@ -39,21 +44,32 @@ export function workingSection(): Working {
           ? [element("p", {}, `${call.id}: its working is not shown, as ${call.unknown}.`)]
           : [],
       ),
+      ...("formula" in cell && isOtherResult(cell, explained) ? [element("p", {}, OTHER_RESULT)] : []),
     );
   }
 
   return {
     element: section,
-    follow: (host) => host.watchSelection?.((cell) => void shown(cell)),
+    follow: (host) => host.watchSelection?.(shown),
   };
 
   /** A formula without a call of ours needs nothing loaded. */
-  async function shown(cell: CellCalls | CellFormula): Promise<void> {
-    const concerns = "calls" in cell ? cell.calls.length > 0 : /MOUSSE\./i.test(cell.formula);
-    if (concerns) await show(cell);
-    else section.hidden = true;
+  function shown(cell: CellCalls | CellFormula): void {
+    const mine = ++latest;
+    const concerns = "calls" in cell ? cell.calls.length > 0 : callsUs(cell.formula);
+    if (!concerns) section.hidden = true;
+    else
+      show(cell, mine).catch(() => {
+        // no working is better than that of another cell
+        if (mine === latest) section.hidden = true;
+      });
   }
 }
+
+const callsUs = (formula: string) => formula.toUpperCase().includes(NAMESPACE);
+
+const OTHER_RESULT =
+  "The cell shows another result: Excel may have given the function 0 for a blank cell, or has not calculated it anew.";
 
 type Explanations = typeof import("./explanations");
 

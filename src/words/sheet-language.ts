@@ -1,34 +1,29 @@
 /**
- * The language in which sheets are written, and words read back from any language that there is.
+ * The languages in which sheets are written.
  */
 import { LANGUAGES, type LanguageChoice } from "./languages";
-import { translator, type Translate } from "./translate";
+import type { Catalogue } from "./translate";
 
 export interface SheetLanguage {
   readonly code: string;
-  readonly translate: Translate;
+  readonly name: string;
+  readonly catalogue: Catalogue;
 }
 
-export const ENGLISH: SheetLanguage = { code: "en", translate: (text) => text };
+export const ENGLISH: SheetLanguage = { code: LANGUAGES[0].code, name: LANGUAGES[0].name, catalogue: {} };
 
-export async function sheetLanguage({ code, load }: LanguageChoice): Promise<SheetLanguage> {
-  return { code, translate: translator(await load()) };
+export async function sheetLanguage({ code, name, load }: LanguageChoice): Promise<SheetLanguage> {
+  return { code, name, catalogue: await load() };
 }
 
-/** What Notes says of its language; sheets from before there were several are English. */
+/** What a sheet says of its language; sheets from before there were several are English. */
 export async function languageCalled(code: unknown): Promise<SheetLanguage> {
   const found = LANGUAGES.find((each) => each.code === code);
   return found ? sheetLanguage(found) : ENGLISH;
 }
 
-/**
- * The English word behind one of several, in whichever language it stands; undefined if it is none of them. A language
- * that cannot be loaded, as when the server is gone, is left out: its words are then refused, not guessed.
- */
-export async function plainWords(): Promise<
-  (word: string, options: readonly string[]) => string | undefined
-> {
+/** All that can be loaded: with the server gone, words of another language are refused, not guessed. */
+export async function languagesAtHand(): Promise<SheetLanguage[]> {
   const loaded = await Promise.allSettled(LANGUAGES.map(sheetLanguage));
-  const all = loaded.flatMap((each) => (each.status === "fulfilled" ? [each.value] : []));
-  return (word, options) => options.find((option) => all.some(({ translate }) => translate(option) === word));
+  return loaded.flatMap((each) => (each.status === "fulfilled" ? [each.value] : []));
 }

@@ -2,22 +2,27 @@
  * Sheets in another language: what is read as words is translated, the words that formulas compare along with the
  * cells that hold them. Words that functions take or give stay, as functions know them in no other language.
  */
-import { BETWEEN_CLASSES, pressureRules } from "../cellar/rules/pressure-classes";
-import { designations } from "../cellar/rules/designations";
-import { LANGUAGES, sweetnessRules } from "../cellar/rules/sweetness-bands";
+import type { SheetLanguage } from "../words/sheet-language";
 import type { Translate } from "../words/translate";
 import { quotedSheet, type ChartData, type PlacedCell, type SheetData, type Validation } from "./data";
 import { NOTES_LANGUAGE } from "./notes/names";
-import { PLAN_MARK } from "./plan/read";
+import { PLAN_LANGUAGE, PLAN_MARK } from "./plan/read";
+import { sheetWords } from "./sheet-words";
 import { freeName } from "./sheet-names";
 
-/** `code`: what the Notes sheet says of its language. `taken`: names of sheets that are there already. */
+interface There {
+  /** Names of sheets that are there already. */
+  readonly taken?: readonly string[];
+  /** Texts that are somebody's own, wherever they stand. */
+  readonly typed: readonly string[];
+}
+
 export function translatedSheets(
   sheets: readonly SheetData[],
-  { code, translate }: { readonly code: string; readonly translate: Translate },
-  taken: readonly string[],
+  language: SheetLanguage,
+  { taken = [], typed }: There,
 ): SheetData[] {
-  const say: Translate = (text) => (functionWords.has(text) ? text : translate(text));
+  const say = sheetWords(language, typed);
   const names = renamed(sheets, say, taken);
   const formula = (text: string) => translatedFormula(text, say, names);
   return sheets.map((sheet) => {
@@ -25,12 +30,12 @@ export function translatedSheets(
       sheet.validations.filter(({ kind }) => kind === "list").map(({ row, column }) => `${row} ${column}`),
     );
     const isPlan = sheet.names.some(({ name }) => name === PLAN_MARK);
-    const language = sheet.names.find(({ name }) => name === NOTES_LANGUAGE);
+    const mark = sheet.names.find(({ name }) => name === NOTES_LANGUAGE || name === PLAN_LANGUAGE);
     return {
       ...sheet,
       name: names.get(sheet.name)!,
       cells: sheet.cells.map((cell) => {
-        if (cell.row === language?.row && cell.column === language.column) return { ...cell, value: code };
+        if (cell.row === mark?.row && cell.column === mark.column) return { ...cell, value: language.code };
         return translatedCell(cell, say, formula, !isPlan || lists.has(`${cell.row} ${cell.column}`));
       }),
       validations: sheet.validations.map((rule) => translatedRule(rule, say, names)),
@@ -120,18 +125,3 @@ function translatedChart(chart: ChartData, say: Translate, names: ReadonlyMap<st
     vertical: { ...chart.vertical, title: say(chart.vertical.title) },
   };
 }
-
-const functionWords: ReadonlySet<string> = new Set([
-  ...designations.map(({ name }) => name),
-  ...Object.keys(sweetnessRules),
-  ...LANGUAGES,
-  ...Object.values(sweetnessRules).flatMap(({ bands }) =>
-    bands.flatMap(({ terms }) => Object.values(terms).flat()),
-  ),
-  ...Object.values(pressureRules).flatMap(({ classes }) => classes.map(({ name }) => name)),
-  BETWEEN_CLASSES,
-  // what SWEETNESS.CHECK answers
-  "permitted",
-  "within tolerance",
-  "not permitted",
-]);

@@ -68,6 +68,7 @@ export class Batch {
     else if (name === "Formulas" && block) typeInto(sheet, block, args[0]);
     else if (name === "NumberFormat" && block) formatCells(sheet, block, args[0]);
     else if (name === "Content" && note !== undefined) sheet.notes.set(note, String(args[0]));
+    else if (name === "Delete" && note !== undefined) sheet.notes.delete(note);
     else sheet.done.push({ on: chain, name, args });
     return {};
   }
@@ -95,6 +96,7 @@ export class Batch {
     if (sheet && note !== undefined) return { Content: sheet.notes.get(note) };
     if (sheet && block) return cellsAt(sheet, block);
     if (sheet && chain === "Names") return namesOn(sheet);
+    if (sheet && chain === "Protection") return { Protected: sheet.protected };
     if (sheet) return { ...this.identity(target), ...(chain === "" && { Name: sheet.name }) };
     if (chain === "Worksheets") {
       return { _Items: this.workbook.sheets.map(({ id, name }) => ({ Id: id, Name: name })) };
@@ -141,7 +143,7 @@ export class Batch {
     if (parent.chain === "Names" && name === "GetItemOrNullObject") {
       return named(sheet.names, args[0], { sheet, chain });
     }
-    if (parent.chain === "Notes" && name === "GetItemOrNullObject") {
+    if (parent.chain === "Notes" && args.length > 0 && name !== "Add") {
       return sheet.notes.has(String(args[0])) ? { sheet, chain, note: String(args[0]) } : NOT_THERE;
     }
     if (name === "GetUsedRangeOrNullObject") return usedCells(sheet);

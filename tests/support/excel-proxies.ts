@@ -41,6 +41,7 @@ export interface GivenSheet {
   readonly cells?: Readonly<Record<string, Content>>;
   readonly names?: readonly Name[];
   readonly notes?: Readonly<Record<string, string>>;
+  readonly protected?: boolean;
 }
 export interface StandInOptions {
   readonly sheetNames?: readonly string[];
@@ -118,12 +119,15 @@ export function standInWorkbook(options: StandInOptions = {}): StandIn {
   const namespace = loadExcel();
   const given = options.sheets ?? (options.sheetNames ?? ["Sheet1"]).map((name) => ({ name }));
   const workbook: StandIn = {
-    sheets: given.map(({ name, cells = {}, names = [], notes = {} }: GivenSheet, index) => ({
-      ...emptySheet(`{existing-${index}}`, name),
-      cells: addressed(cells),
-      names: [...names],
-      notes: new Map(Object.entries(notes)),
-    })),
+    sheets: given.map(
+      ({ name, cells = {}, names = [], notes = {}, protected: locked = false }: GivenSheet, index) => ({
+        ...emptySheet(`{existing-${index}}`, name),
+        cells: addressed(cells),
+        names: [...names],
+        notes: new Map(Object.entries(notes)),
+        protected: locked,
+      }),
+    ),
     names: [...(options.names ?? [])],
     settings: new Map(Object.entries(options.settings ?? {})),
     roundTrips: [],

@@ -34,6 +34,7 @@ export interface Sheet {
   readonly names: Name[];
   /** By their cells' addresses. */
   readonly notes: Map<string, string>;
+  readonly protected: boolean;
   /** Everything else that was done on it, which a copy takes over. */
   readonly done: Done[];
 }
@@ -55,6 +56,7 @@ export const emptySheet = (id: string, name: string): Sheet => ({
   formats: new Map(),
   names: [],
   notes: new Map(),
+  protected: false,
   done: [],
 });
 
@@ -82,6 +84,7 @@ export function copySheet(sheets: Sheet[], sheet: Sheet): Sheet {
     formats: new Map(sheet.formats),
     names: [...sheet.names],
     notes: new Map(sheet.notes),
+    protected: sheet.protected,
     done: [...sheet.done],
   };
   sheets.push(copy);

@@ -18,7 +18,9 @@ export function sheetTexts(sheets: readonly SheetData[]): Set<string> {
       [rule.title, rule.message, ...(rule.kind === "list" ? rule.options : [])].forEach(add);
     }
     for (const { title, description, series, horizontal, vertical } of charts) {
-      [title, description, horizontal.title, vertical.title, ...series.map((each) => each.title)].forEach(add);
+      [title, description, horizontal.title, vertical.title, ...series.map((each) => each.title)].forEach(
+        add,
+      );
     }
   }
   return found;

@@ -7,9 +7,10 @@ import { planBatch } from "../../src/cellar/batch/plan";
 import { placedFields } from "../../src/cellar/batch/field-kinds";
 import { fields } from "../../src/cellar/batch/fields";
 import { seasonBook } from "../../src/workbook/book";
+import { plainWord, typedTexts } from "../../src/workbook/sheet-words";
 import { translatedSheets } from "../../src/workbook/translated";
 import { fr } from "../../src/words/fr";
-import { languageCalled } from "../../src/words/sheet-language";
+import { languageCalled, languagesAtHand } from "../../src/words/sheet-language";
 import { translator } from "../../src/words/translate";
 import { calculatedByLibreOffice, differencesFrom, errorsIn } from "../support/independent";
 import { libreOfficeTest, removeConversions } from "../support/libreoffice";
@@ -23,11 +24,12 @@ jest.setTimeout(120_000);
 afterAll(removeConversions);
 
 const translate = translator(fr);
-const FRENCH = { code: "fr", translate };
 const batches = sampleFiles.map((file) => {
   const inputs = sampleInputs(file);
   return { inputs, plan: planBatch(inputs) };
 });
+const FRENCH = { code: "fr", name: "Français", catalogue: fr };
+const typed = batches.flatMap(({ inputs }) => typedTexts(inputs));
 const kinds = ["add-in", "portable", "values"] as const;
 const placeholders = (text: string) => [...new Set(text.match(/\{\d+\}/gu) ?? [])].sort();
 
@@ -69,8 +71,8 @@ test("words of a choice stay different from one another", () => {
 libreOfficeTest(
   "a portable season in French: LibreOffice calculates every cell as the module does",
   async () => {
-    const module = translatedSheets(seasonBook(batches), FRENCH, []);
-    const portable = translatedSheets(seasonBook(batches, "portable"), FRENCH, []);
+    const module = translatedSheets(seasonBook(batches), FRENCH, { typed });
+    const portable = translatedSheets(seasonBook(batches, "portable"), FRENCH, { typed });
     expect(module.map(({ name }) => name)).toContain("Saison");
     const read = await calculatedByLibreOffice(portable);
     expect(differencesFrom(module, read)).toEqual([]);
@@ -98,8 +100,7 @@ test("a plan written in French is read back, and what follows is in the workbook
 });
 
 test("a word that the code does not know is refused, not guessed", async () => {
-  const { plainWords } = await import("../../src/words/sheet-language");
-  const plain = await plainWords();
+  const plain = plainWord(await languagesAtHand());
   expect(plain("sucre sec", ["dry sugar", "liqueur"])).toBe("dry sugar");
   expect(plain("Zucker", ["dry sugar", "liqueur"])).toBeUndefined();
 });

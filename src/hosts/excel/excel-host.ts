@@ -32,6 +32,7 @@ export function excelHost(isSetSupported: IsSetSupported = askOffice): Host {
     watchSelection,
     selectedCell,
     typeFormula,
+    keepsNotes: () => offered().notes,
     freeze: (sheet) => freezeSheet(sheet, offered()),
     remove: (sheets) =>
       Excel.run(async (context) => {

@@ -5,6 +5,7 @@ import { cellAddress } from "../../workbook/data";
 import { rangeAt, rectangleAddress, untracked, type Rectangle } from "./areas";
 import { block, entryOf, gathered, holdsFormula } from "./contents";
 import type { Offered } from "./offered";
+import { NOTE_BYTES, Requests } from "./requests";
 
 /** A cell and what would have to be typed to get what it shows. */
 interface Shown {
@@ -31,11 +32,18 @@ const WAITING = /^#(BUSY|GETTING_DATA|CONNECT)!?$/;
 export async function freezeSheet(name: string, offered: Offered): Promise<number> {
   let before: readonly Result[] = [];
   let filled: readonly Shown[] = [];
+  let notes: readonly Noted[] = [];
   try {
     return await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(name);
-      const found = await read(context, sheet, name);
+      const found = await read(context, sheet, name, offered);
       if (!found || found.results.length === 0) return 0;
+      if (offered.notes) {
+        // before any formula goes, so that none goes that is not kept
+        const wanted = await notesFor(context, sheet, found.results);
+        notes = wanted;
+        await addNotes(context, sheet, wanted);
+      }
       before = found.results;
       put(sheet, before, ({ entry }) => entry);
       const after = rangeAt(sheet, rectangleAddress(found.area)).load("values");
@@ -45,11 +53,10 @@ export async function freezeSheet(name: string, offered: Offered): Promise<numbe
         put(sheet, filled, ({ entry }) => entry);
         await context.sync();
       }
-      if (offered.notes) await addNotes(context, sheet, before);
       return before.length;
     });
   } catch (error) {
-    await putBack(name, before, filled, error);
+    await putBack(name, { before, filled, notes }, error);
     throw error;
   }
 }
@@ -62,11 +69,23 @@ async function read(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   name: string,
+  offered: Offered,
 ): Promise<Found | undefined> {
   const used = untracked(sheet.getUsedRangeOrNullObject(true));
   used.load("values,formulas,valueTypes,numberFormat,rowIndex,columnIndex");
+  const protection = offered.protection ? sheet.protection.load("protected") : undefined;
+  const { application } = context;
+  application.load("calculationMode");
   await context.sync();
   if (sheet.isNullObject) throw new Error(`There is no sheet named "${name}" any more; nothing was changed.`);
+  if (protection?.protected) {
+    throw new Error(`"${name}" is protected; nothing was changed. Take its protection off first.`);
+  }
+  if (application.calculationMode === "Manual") {
+    throw new Error(
+      "This workbook is calculated by hand, so results may be old; nothing was changed. Set it to calculate by itself first.",
+    );
+  }
   if (used.isNullObject) return undefined;
   const found = foundIn(used);
   const waiting = found.results.find(({ entry }) => WAITING.test(String(entry)));
@@ -85,14 +104,15 @@ function put<Cell extends Shown>(
   }
 }
 
+interface Done {
+  readonly before: readonly Result[];
+  readonly filled: readonly Shown[];
+  readonly notes: readonly Noted[];
+}
+
 /** In a run of its own, as what the failed one had queued must not be sent again. */
-async function putBack(
-  name: string,
-  before: readonly Result[],
-  filled: readonly Shown[],
-  reason: unknown,
-): Promise<void> {
-  if (before.length === 0) return;
+async function putBack(name: string, { before, filled, notes }: Done, reason: unknown): Promise<void> {
+  if (before.length + notes.length === 0) return;
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getItem(name);
@@ -108,6 +128,7 @@ async function putBack(
         );
       }
       await context.sync();
+      await takeNotesBack(context, sheet, notes);
     });
   } catch {
     const first = reason instanceof Error ? reason.message : String(reason);
@@ -139,24 +160,54 @@ function foundIn(used: Excel.Range): Found {
   return { area: { row: rowIndex, column: columnIndex, lastRow, lastColumn }, results, others };
 }
 
-/** A note that is there already keeps its text. What Excel refuses here leaves the values as they are. */
-async function addNotes(
+/** A note that is to be added; `there`: what a note on the cell says already. */
+interface Noted {
+  readonly address: string;
+  readonly formula: string;
+  readonly there: string | undefined;
+}
+
+async function notesFor(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   results: readonly Result[],
+): Promise<Noted[]> {
+  const all = results.map(({ row, column, formula }) => {
+    const address = cellAddress(row, column);
+    return { address, formula, note: sheet.notes.getItemOrNullObject(address).load("content") };
+  });
+  await context.sync();
+  return all.map(({ address, formula, note }) => ({
+    address,
+    formula,
+    there: note.isNullObject ? undefined : note.content,
+  }));
+}
+
+/** A note that is there already keeps its text. */
+async function addNotes(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  notes: readonly Noted[],
 ): Promise<void> {
-  try {
-    const there = results.map(({ row, column }) =>
-      sheet.notes.getItemOrNullObject(cellAddress(row, column)).load("content"),
-    );
-    await context.sync();
-    for (const [index, { row, column, formula }] of results.entries()) {
-      const note = there[index]!;
-      if (note.isNullObject) sheet.notes.add(cellAddress(row, column), formula);
-      else note.content = `${note.content}\n${formula}`;
-    }
-    await context.sync();
-  } catch {
-    // the values stand, and the sheet says nothing of notes
+  const requests = new Requests(context);
+  for (const { address, formula, there } of notes) {
+    await requests.makeRoom(NOTE_BYTES + formula.length);
+    if (there === undefined) sheet.notes.add(address, formula);
+    else sheet.notes.getItem(address).content = `${there}\n${formula}`;
   }
+  await requests.send();
+}
+
+async function takeNotesBack(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  notes: readonly Noted[],
+): Promise<void> {
+  const found = notes.map((noted) => ({ ...noted, note: sheet.notes.getItemOrNullObject(noted.address) }));
+  for (const { note, there } of found) {
+    if (there === undefined) note.delete();
+    else note.content = there;
+  }
+  if (found.length > 0) await context.sync();
 }

@@ -7,6 +7,7 @@ export interface Offered {
   readonly sizesAndMerges: boolean;
   readonly names: boolean;
   readonly settings: boolean;
+  readonly protection: boolean;
   readonly calculation: boolean;
   readonly frozen: boolean;
   readonly gridlines: boolean;
@@ -34,6 +35,7 @@ export function offeredBy(isSetSupported: IsSetSupported): Offered {
     sizesAndMerges: from("1.2"),
     names: from("1.4"),
     settings: from("1.4"),
+    protection: from("1.2"),
     calculation: from("1.6"),
     frozen: from("1.7"),
     gridlines: from("1.8"),

@@ -70,6 +70,7 @@ export const noteBytes = ({ cells }: SheetData) =>
   cells.reduce((sum, { note }) => sum + (note === undefined ? 0 : BYTES.note + textBytes(note)), 0);
 
 export const PAGE_BYTES = 1_200;
+export const NOTE_BYTES = BYTES.note;
 export const TABLE_BYTES = 1_500;
 
 const textBytes = (text: string) => JSON.stringify(text).length;

@@ -48,6 +48,7 @@ async function formulaSelected(context: Excel.RequestContext): Promise<CellFormu
   return {
     address,
     formula: holdsFormula(formula, range.values[0]![0]) ? String(formula) : "",
+    value: range.values[0]![0] as CellFormula["value"],
     failed: range.valueTypes[0]![0] === "Error",
     valuesOf: (references) => valuesOf(sheet, references),
   };

@@ -48,6 +48,7 @@ export function gridHost(api: FUniver, calls?: CallBook): GridHost {
     ...(calls && { watchSelection: (tell) => calls.watch(api, tell) }),
     selectedCell: () => promised(() => selectedCell(workbook())),
     typeFormula: (cell, formula) => promised(() => typeFormula(api, workbook(), cell, formula)),
+    keepsNotes: () => true,
     freeze: (sheet) => promised(() => freezeSheet(api, workbook(), sheet)),
     remove: (sheets) =>
       promised(() => {

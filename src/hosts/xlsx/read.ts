@@ -2,32 +2,63 @@
  * The named cells of an .xlsx file, whichever program saved it.
  */
 import { readXlsx, type Cell, type Sheet } from "hucre/xlsx";
-import type { CellValue } from "../../workbook/data";
+import { cellAddress, type CellValue } from "../../workbook/data";
 import type { NamedCell, NamedSheet } from "../host";
-import { placeIn } from "../reference";
+import { placeIn, type Place } from "../reference";
+import { FileRefusal, readableParts } from "./package";
 
 const DAY_MS = 86_400_000;
 /** Day 0 of spreadsheet dates from March 1900 on. */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
-/** Every sheet with a cell of this name, in the workbook's order. */
+/** Cells so far apart that the rows between them would fill the memory. */
+const MOST_CELLS = 2_000_000;
+
+/** Every sheet with a cell of this name, in the workbook's order. No other sheet is read. */
 export async function readNamedSheets(file: Uint8Array, name: string): Promise<NamedSheet[]> {
-  const book = await readXlsx(file);
-  return book.sheets.flatMap((sheet): NamedSheet[] => {
-    const cells = new Map(
-      (book.namedRanges ?? []).flatMap(({ name: own, range, scope }): [string, NamedCell][] => {
-        const place = scope === sheet.name ? placeIn(sheet.name, range) : undefined;
-        return place ? [[own, { ...place, ...contentAt(sheet, place) }]] : [];
-      }),
-    );
-    return cells.has(name) ? [{ name: sheet.name, cells }] : [];
+  const parts = readableParts(file);
+  const { namedRanges = [] } = await readXlsx(parts, { sheets: () => false });
+  const named = new Map<string, Map<string, Place>>();
+  for (const { name: own, range, scope } of namedRanges) {
+    const place = scope === undefined ? undefined : placeIn(scope, range);
+    if (scope === undefined || !place) continue;
+    const places = named.get(scope) ?? new Map<string, Place>();
+    named.set(scope, places.set(own, place));
+  }
+  for (const [sheet, places] of named) if (!places.has(name)) named.delete(sheet);
+  if (named.size === 0) return [];
+
+  const last = lastOf([...named.values()].flatMap((places) => [...places.values()]));
+  const book = await readXlsx(parts, {
+    sheets: (sheet) => named.has(sheet.name),
+    range: `A1:${cellAddress(last.row, last.column)}`,
   });
+  return book.sheets.map((sheet) => ({
+    name: sheet.name,
+    cells: new Map(
+      [...(named.get(sheet.name) ?? [])].map(([own, place]): [string, NamedCell] => [
+        own,
+        { ...place, ...contentAt(sheet, place) },
+      ]),
+    ),
+  }));
 }
 
-function contentAt(
-  sheet: Sheet,
-  { row, column }: { readonly row: number; readonly column: number },
-): Pick<NamedCell, "value" | "calculated"> {
+function lastOf(places: readonly Place[]): Place {
+  const last = places.reduce(
+    (one, other) => ({ row: Math.max(one.row, other.row), column: Math.max(one.column, other.column) }),
+    { row: 0, column: 0 },
+  );
+  if ((last.row + 1) * (last.column + 1) > MOST_CELLS) {
+    throw new FileRefusal(
+      `the cells of its plans lie as far apart as ${cellAddress(last.row, last.column)}, ` +
+        `over more than ${MOST_CELLS / 1_000_000} million cells`,
+    );
+  }
+  return last;
+}
+
+function contentAt(sheet: Sheet, { row, column }: Place): Pick<NamedCell, "value" | "calculated"> {
   const cell = sheet.cells?.get(`${row},${column}`);
   return {
     value: plain(cell?.value ?? sheet.rows[row]?.[column]),

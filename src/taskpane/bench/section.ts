@@ -100,7 +100,10 @@ export function benchSection(_units: Units, take: (sweetness_gL: number) => void
       noted: (note) => trials.setNote(id, note),
       use: () => {
         const { targetGL } = now();
-        if (targetGL !== null) take(targetGL);
+        if (targetGL === null) return;
+        take(targetGL);
+        // the button goes, as the form holds it now
+        box.input.focus();
       },
       remove: () => {
         trials.remove(id);

@@ -69,21 +69,21 @@ export function kept(
 
   function show(form: BatchInputs | null, units: Units): void {
     const shown = NAMES.flatMap((name) => (variants.has(name) ? [{ name, ...variants.get(name)! }] : []));
-    const focused = box.contains(document.activeElement) ? document.activeElement?.ariaLabel : undefined;
+    const buttons = () => [...list.querySelectorAll("button")];
+    const focused = buttons().findIndex((each) => each === document.activeElement);
     box.hidden = shown.length === 0;
     list.replaceChildren(...shown.map((variant) => itemOf(variant, form, units)));
     figures.replaceChildren(tableOf(shown, units));
     // made anew, the button that was pressed would lose the keyboard
-    const again = [...list.querySelectorAll("button")].find((each) => each.ariaLabel === focused);
-    again?.focus();
+    buttons()[focused]?.focus();
   }
 
   function itemOf(variant: Variant & { name: Name }, form: BatchInputs | null, units: Units): HTMLElement {
     const { name } = variant;
     const changes = changesText(changesOf(variant.form, variant.settings, units));
-    const put = button("Put into the form", { "aria-label": `Put variant ${name} into the form` });
+    const put = button(`Put variant ${name} into the form`);
     put.addEventListener("click", () => take(name, variant, changes));
-    const remove = button("Remove", { "aria-label": `Remove variant ${name}` });
+    const remove = button(`Remove variant ${name}`);
     remove.addEventListener("click", () => {
       variants.delete(name);
       show(form, units);

@@ -8,7 +8,8 @@ import { FORMATS, columnHeads, text } from "../plan/rows";
 import { designationName, monthsName } from "./names";
 import { headed } from "./rows";
 
-const OTHER_HEADS = columnHeads(">On the lees, months", ">In all, months", "", "~Source").cells;
+const sourceName = (ordinal: number) => `notes_source_${ordinal}`;
+const OTHER_HEADS = columnHeads(">On the lees, months", ">In all, months", "~Source").cells;
 
 export const FIRST_DESIGNATION = designationName(1);
 export const LAST_DESIGNATION = designationName(designations.length);
@@ -20,7 +21,7 @@ export const LAST_DESIGNATION = designationName(designations.length);
 export const DESIGNATIONS_TABLE = {
   name: "Ageing_minima",
   first: "notes_designation_heads",
-  last: monthsName(designations.length, "total"),
+  last: sourceName(designations.length),
 };
 
 export const designationRows = (): Row[] => [
@@ -41,8 +42,7 @@ export const designationRows = (): Row[] => [
         { ...text(name, "label"), name: designationName(index + 1) },
         months(leesMonths, "lees"),
         months(totalMonths, "total"),
-        undefined,
-        text(sourceText(source), "unit"),
+        { ...text(sourceText(source), "unit"), key: sourceName(index + 1) },
       ],
     };
   }),

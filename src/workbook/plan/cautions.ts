@@ -1,7 +1,8 @@
 /**
  * Section Cautions: on every plan.
  */
-import { heading, paragraph, type Section } from "./rows";
+import { PLAN_LANGUAGE } from "./read";
+import { heading, paragraph, text, type Section } from "./rows";
 
 export const CAUTIONS = [
   "Glass under pressure: compare the high pressure on the hottest day with the glass maker's own rating of this very bottle, new or used as the maker says. This plan gives no rating.",
@@ -14,4 +15,12 @@ export const CAUTIONS = [
 export const cautionsSection: Section = () => [
   ...heading("Cautions"),
   ...CAUTIONS.map((caution) => paragraph(`•  ${caution}`, "caution")),
+  {
+    cells: [
+      text("Language", "label"),
+      { value: "en", style: "label", name: PLAN_LANGUAGE },
+      text("", "unit"),
+      text("of this sheet", "note"),
+    ],
+  },
 ];

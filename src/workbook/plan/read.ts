@@ -10,6 +10,11 @@ import type { CellValue } from "../data";
 
 /** By this name of one of its cells the sheet of a plan is known. */
 export const PLAN_MARK = "plan_worst";
+/** In which language its words are. */
+export const PLAN_LANGUAGE = "plan_language";
+
+/** A sheet of values only does not follow its inputs. */
+export const isLive = (cells: SheetCells) => cells.get(PLAN_MARK)?.calculated === true;
 
 export interface SheetCell {
   readonly row: number;
@@ -34,9 +39,9 @@ export function plainCells(cells: SheetCells, plain: PlainWord): SheetCells {
   return all;
 }
 
-/** A word of a choice in the sheet's own language; anything else as it is. */
-export const inSheetWords = ({ to, choice }: InputChange, translate: (text: string) => string): CellValue =>
-  choice && typeof to === "string" ? translate(to) : to;
+/** A word of a choice as the sheet says it; anything else as it is. */
+export const inSheetWords = ({ to, choice }: InputChange, say: (text: string) => string): CellValue =>
+  choice && typeof to === "string" ? say(to) : to;
 
 /** What stands in the input cells, as a batch file would hold it. */
 export function batchOnSheet(cells: SheetCells): unknown {

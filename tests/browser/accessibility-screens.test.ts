@@ -1,0 +1,123 @@
+/**
+ * The pages on other screens: enlarged to 200 % and 400 %, in the reader's own colours, without motion, and as a screen
+ * reader has them: each control with a name that tells it from the others of its group.
+ */
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+
+jest.setTimeout(90_000);
+
+/** 640 px are 320 at 200 %; 1280 × 1024 are 320 × 256 at 400 %. */
+const SCREENS: Readonly<Record<string, BrowserContextOptions>> = {
+  "a pane of 320 px": { viewport: { width: 320, height: 720 } },
+  "640 px at 200 %": { viewport: { width: 320, height: 360 }, deviceScaleFactor: 2 },
+  "1280 × 1024 at 400 %": { viewport: { width: 320, height: 256 }, deviceScaleFactor: 4 },
+};
+const HALVED: BrowserContextOptions = { viewport: { width: 640, height: 400 }, deviceScaleFactor: 2 };
+
+browserDescribe("on other screens", () => {
+  let browser: Browser;
+  let server: Awaited<ReturnType<typeof serveDist>>;
+  let page: Page;
+  beforeAll(async () => {
+    server = await serveDist();
+    browser = await launchChromium();
+  });
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+  afterEach(() => page.context().close());
+
+  async function opened(file: string, options: BrowserContextOptions): Promise<void> {
+    page = await (await browser.newContext(options)).newPage();
+    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await page.goto(`${server.address}/${file}`);
+    await page.locator("h1").waitFor();
+  }
+  const openDetails = () =>
+    page.evaluate(() =>
+      document
+        .querySelectorAll<HTMLDetailsElement>("#pane details:not([hidden])")
+        .forEach((each) => (each.open = true)),
+    );
+  /** Everything that can be opened, two variants kept, and a function whose arguments are to be mended. */
+  async function everything(): Promise<void> {
+    await openDetails();
+    await page.locator(".picture figure").nth(3).waitFor();
+    await page.locator(".bench .trial").first().waitFor();
+    const keep = page.locator(".variants .actions").nth(1).locator("button").first();
+    await keep.click();
+    await page.locator("#variant-volume_hL").fill("70");
+    await keep.click();
+    await page.locator("#function-search").fill("tirage pressure wine temperature");
+    await page.locator("#function-search").fill("TIRAGE.PRESSURE");
+    await page.locator("#function-search").press("Enter");
+    await page.locator(".function .put").click();
+    await page.locator("#argument-dose_gL-problem").waitFor();
+  }
+
+  /** What sticks out at the side, what is cut, and controls that cannot be brought before the eye and the pointer. */
+  const astray = () =>
+    page.evaluate(() => {
+      const say = (each: Element) => each.outerHTML.slice(0, 120);
+      const seen = [...document.querySelectorAll<HTMLElement>("body *")].filter(
+        (each) =>
+          each.checkVisibility() &&
+          !each.closest("#grid > *, .univer-popup, [id^=univer], svg *, .visually-hidden, .stacked thead"),
+      );
+      // what scrolls in a box of its own is not lost
+      const inOwnBox = (each: Element) => each.closest(".side-by-side, .drawing-view") !== null;
+      const width = document.documentElement.clientWidth;
+      const beyond = seen.filter(
+        (each) => !inOwnBox(each) && each.getBoundingClientRect().right > width + 0.5,
+      );
+      const cut = seen.filter(
+        (each) =>
+          each.scrollWidth > each.clientWidth + 1 &&
+          ["hidden", "clip"].includes(getComputedStyle(each).overflowX) &&
+          !each.matches("input, select"),
+      );
+      const controls = seen.filter((each) =>
+        each.matches("a[href], button, input, select, summary, label.button"),
+      );
+      const unreachable = controls.filter((each) => {
+        each.scrollIntoView({ block: "center", inline: "nearest" });
+        const { left, right, top, bottom } = each.getBoundingClientRect();
+        const at = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+        const isHit = at !== null && (each.contains(at) || at.contains(each));
+        return !isHit || left < -0.5 || right > width + 0.5 || top < -0.5 || bottom > innerHeight + 0.5;
+      });
+      return {
+        controls: controls.length,
+        scrolledAside: document.documentElement.scrollWidth - width,
+        beyond: beyond.map(say),
+        cut: cut.map(say),
+        unreachable: unreachable.map(say),
+      };
+    });
+  const fine = { scrolledAside: 0, beyond: [], cut: [], unreachable: [] };
+
+  test.each(
+    Object.keys(SCREENS).flatMap((screen) => ["en", "fr"].map((locale) => [screen, locale] as const)),
+  )("the pane, %s, in %s", async (screen, locale) => {
+    await opened("taskpane.html", { ...SCREENS[screen], locale });
+    await everything();
+    const { controls, ...found } = await astray();
+    expect(controls).toBeGreaterThan(150);
+    expect(found).toEqual(fine);
+  });
+
+  test.each([
+    ["workbench.html", HALVED, 50],
+    ["workbench.html", SCREENS["1280 × 1024 at 400 %"]!, 50],
+    ["help/index.html", SCREENS["1280 × 1024 at 400 %"]!, 52],
+    ["help/tirage.pressure.html", SCREENS["1280 × 1024 at 400 %"]!, 2],
+  ])("%s at %j", async (file, options, least) => {
+    await opened(file, options);
+    if (file.startsWith("workbench")) await page.locator("button.write:enabled").waitFor();
+    const { controls, ...found } = await astray();
+    expect(controls).toBeGreaterThanOrEqual(least);
+    expect(found).toEqual(fine);
+  });
+});
