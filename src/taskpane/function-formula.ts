@@ -1,9 +1,8 @@
 /**
  * A whole call as text: put together from its arguments, and taken apart again where it is a documented example.
  */
+import { NAMESPACE } from "../explain/call";
 import { kindOf, typedArgument, type Argument } from "./function-argument";
-
-const NAMESPACE = "MOUSSE.";
 
 /** "=MOUSSE.TIRAGE.VOLUME(50, 24, , 2)": left out at the end is left away, left out before that stays empty. */
 export function callFormula(id: string, args: readonly string[]): string {
