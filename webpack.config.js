@@ -11,6 +11,7 @@ const TerserPlugin = require("terser-webpack-plugin");
 require("tsx/cjs");
 const { manifestFor } = require("./src/build/manifest.ts");
 const { MainOnly } = require("./src/build/main-only.ts");
+const { Licences } = require("./src/build/licences.ts");
 const { LOCAL_ORIGIN, originOf } = require("./src/build/origin.ts");
 const { HelpPlugin } = require("./src/help/help-plugin.ts");
 
@@ -61,6 +62,7 @@ const configurationFor = (origin, mode) => ({
     new MainOnly("functions.json"),
     new HelpPlugin({ functions: FUNCTIONS, origin }),
     new CssPlugin({ filename: "[name].css" }),
+    new Licences(),
     new HtmlPlugin({
       filename: "taskpane.html",
       template: "./src/taskpane/taskpane.html",

@@ -39,12 +39,13 @@ export function yieldFromReading(
     throw unanswerable("dose_gL", fill.dose, "no sugar gives no CO2 to measure a yield by; give more than 0");
   }
   // pressure is linear in the yield, so two points give the line
-  const share = min + ((reading - at(min)) / (at(max) - at(min))) * (max - min);
+  const [least, most] = [at(min), at(max)];
+  const share = min + ((reading - least) / (most - least)) * (max - min);
   if (!isWithin(domains.yieldShare, share)) {
     throw unanswerable(
       "reading_bar",
       reading,
-      `yields of ${min} to ${max} give ${shown(at(min))} to ${shown(at(max))} bar at ${temperatureC} °C; ` +
+      `yields of ${min} to ${max} give ${shown(least)} to ${shown(most)} bar at ${temperatureC} °C; ` +
         "check the temperature, the dose and whether it has finished",
     );
   }

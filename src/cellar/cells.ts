@@ -44,7 +44,10 @@ export function optionalWord<Word extends string>(
   argument: string,
   whenBlank: Word,
 ): Word {
-  return isBlankWord(value) ? whenBlank : matchWord(words, (word) => [word], value, argument);
+  if (isBlankWord(value)) return whenBlank;
+  // written as the list has it, it needs no folding
+  const written = words.find((word) => word === value);
+  return written ?? matchWord(words, (word) => [word], value, argument);
 }
 
 /** The rule sets that each kind of question can be asked by. */
@@ -56,5 +59,8 @@ export const ruleSets = {
 
 /** The filled cells of a range, row by row; a single value is a range of one cell. */
 export function filledCells(range: unknown): unknown[] {
-  return (Array.isArray(range) ? range.flat() : [range]).filter((cell) => !isBlank(cell));
+  const filled: unknown[] = [];
+  for (const row of Array.isArray(range) ? (range as unknown[]) : [range])
+    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) if (!isBlank(cell)) filled.push(cell);
+  return filled;
 }

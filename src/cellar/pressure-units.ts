@@ -24,14 +24,21 @@ export interface Scale {
   readonly zeroBar: number;
 }
 
+/** By the unit's name as it is written and folded: alone for gauge, with "abs" after it for absolute pressure. */
+const SCALES: ReadonlyMap<string, Scale> = new Map(
+  UNITS.flatMap((unit) =>
+    [unit, fold(unit)].flatMap((name): [string, Scale][] => [
+      [name, { barPerUnit: BAR_PER_UNIT[unit], zeroBar: ATMOSPHERE_BAR }],
+      [name + ABSOLUTE, { barPerUnit: BAR_PER_UNIT[unit], zeroBar: 0 }],
+    ]),
+  ),
+);
+
 /** The scale a unit stands for, gauge or absolute. */
 export function scaleOf(unit: unknown, argument: string): Scale {
   if (typeof unit === "string") {
-    const wanted = fold(unit).replace("²", "2");
-    const absolute = wanted.endsWith(ABSOLUTE);
-    const plain = absolute ? wanted.slice(0, -ABSOLUTE.length) : wanted;
-    const found = UNITS.find((each) => fold(each) === plain);
-    if (found) return { barPerUnit: BAR_PER_UNIT[found], zeroBar: absolute ? 0 : ATMOSPHERE_BAR };
+    const found = SCALES.get(unit) ?? SCALES.get(fold(unit).replace("²", "2"));
+    if (found) return found;
   }
   throw new Refusal({
     kind: "domain",

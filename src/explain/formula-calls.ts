@@ -135,8 +135,8 @@ function isTrue(value: unknown): boolean {
 
 /** Of ranges, only numbers count. */
 const numbersIn = (values: readonly unknown[]) =>
-  values.flatMap((value) => {
-    if (Array.isArray(value)) return value.flat().filter((each) => typeof each === "number");
+  values.flatMap((value): number[] => {
+    if (Array.isArray(value)) return (value as unknown[]).flat().filter((each) => typeof each === "number");
     return value === null ? [] : [numberIn(value)];
   });
 const conditionsIn = (values: readonly unknown[]) =>

@@ -21,11 +21,13 @@ export function refused(call: string, refusal: Refusal): Refused {
 }
 
 const MOST_NEAR = 5;
+/** No id is longer, and near to one is no text that is much longer. */
+const LONGEST_MISTYPED = 60;
 
 /** An id that no function has: those near it, or the families. */
 export function unknownFunction(call: string, id: string, known: readonly string[]): Refused {
   const limit = Math.max(2, Math.floor(id.length / 4));
-  const near = known
+  const near = (id.length > LONGEST_MISTYPED ? [] : known)
     .map((each) => ({
       each,
       distance: Math.min(editDistance(id, each), editDistance(id, each.replace(".", ""))),

@@ -1,85 +1,112 @@
 /**
- * npm run benchmark: what a season costs to write, by the number of its batches. Figures, not a test: they depend on
- * the machine. "a batch" must not grow with the number of batches.
+ * npm run benchmark: what Mousse costs in time, bytes and memory, each figure beside its limit. Figures, not tests:
+ * they depend on the machine, and are to be taken on a quiet one.
+ *
+ *   --only functions,grid    some of the parts
+ *   --json                   as JSON
+ *   --docs                   also writes src/docs/benchmark.md
  */
-import { cpus } from "node:os";
-import { excelHost } from "../../src/hosts/excel/excel-host";
-import { writeWorkbookFile } from "../../src/hosts/xlsx/write";
-import { seasonBook } from "../../src/workbook/book";
-import type { SheetData } from "../../src/workbook/data";
-import { standInWorkbook } from "../support/excel-proxies";
-import { seasonBatches } from "../support/season";
+import { readdirSync, statSync, writeFileSync } from "node:fs";
+import { cpus, loadavg, totalmem } from "node:os";
+import path from "node:path";
+import { format, resolveConfig } from "prettier";
+import { inProcess } from "./clock";
+import { functions } from "./functions";
+import { grid } from "./grid";
+import { libreoffice } from "./libreoffice";
+import { page } from "./page";
+import { asMarkdown, asText, misses, type Report } from "./report";
+import { seasons } from "./seasons";
+import { start } from "./start";
 
-const COUNTS = [1, 20, 200] as const;
-const MB = 1024 * 1024;
+const PARTS: Readonly<Record<string, () => Report | Promise<Report>>> = {
+  functions,
+  grid,
+  libreoffice,
+  page,
+  start,
+  seasons,
+};
+const ROOT = path.resolve(__dirname, "../..");
+const DOCS = path.join(ROOT, "src/docs/benchmark.md");
 
-interface Figures {
-  readonly batches: number;
-  readonly cells: number;
-  readonly planSeconds: number;
-  readonly templateSeconds: number;
-  readonly excelSeconds: number;
-  readonly excelRoundTrips: number;
-  readonly excelMegabytes: number;
-  readonly largestRequestMegabytes: number;
-  readonly fileSeconds: number;
-  readonly fileMegabytes: number;
-  readonly peakMegabytes: number;
+type Outcome = { readonly report: Report; readonly seconds: number } | { readonly failure: string };
+
+const optionValue = (name: string) => process.argv[process.argv.indexOf(name) + 1] ?? "";
+const has = (name: string) => process.argv.includes(name);
+
+function wanted(): string[] {
+  if (!has("--only")) return Object.keys(PARTS);
+  const names = optionValue("--only").split(",");
+  const unknown = names.filter((name) => !(name in PARTS));
+  if (unknown.length > 0)
+    throw new Error(`There is no part ${unknown.join(", ")}; give some of ${Object.keys(PARTS).join(",")}.`);
+  return names;
 }
 
-async function timed<T>(work: () => T | Promise<T>): Promise<readonly [seconds: number, result: T]> {
+/** Each part in a process of its own: what one compiles or leaves in memory does not change another. */
+async function outcomeOf(part: string): Promise<Outcome> {
   const start = performance.now();
-  const result = await work();
-  return [(performance.now() - start) / 1000, result];
+  try {
+    const report = await inProcess<Report>(__filename, ["--part", part]);
+    return { report, seconds: (performance.now() - start) / 1000 };
+  } catch (error) {
+    return { failure: `${part}: ${error instanceof Error ? error.message : String(error)}` };
+  }
 }
 
-async function toExcel(sheets: readonly SheetData[]) {
-  const workbook = standInWorkbook();
-  const [seconds] = await timed(() => excelHost(() => true).write({ sheets }));
-  const bytes = workbook.roundTrips.map((trip) => trip.bytes);
-  return {
-    excelSeconds: seconds,
-    excelRoundTrips: bytes.length,
-    excelMegabytes: bytes.reduce((sum, each) => sum + each, 0) / MB,
-    largestRequestMegabytes: Math.max(...bytes) / MB,
-  };
+function newest(folder: string): number {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((each) => each.isFile());
+  return Math.max(...files.map(({ parentPath, name }) => statSync(path.join(parentPath, name)).mtimeMs));
 }
 
-async function figuresFor(batches: number): Promise<Figures> {
-  const [planSeconds, season] = await timed(() => seasonBatches(batches));
-  const [templateSeconds, sheets] = await timed(() => seasonBook(season));
-  const excel = await toExcel(sheets);
-  const [fileSeconds, file] = await timed(() => writeWorkbookFile({ sheets }));
-  return {
-    batches,
-    cells: sheets.reduce((sum, { cells }) => sum + cells.length, 0),
-    planSeconds,
-    templateSeconds,
-    ...excel,
-    fileSeconds,
-    fileMegabytes: file.length / MB,
-    peakMegabytes: process.resourceUsage().maxRSS / 1024,
-  };
+function machine(): string[] {
+  const load = loadavg()[0]!;
+  return [
+    `${new Date().toISOString().slice(0, 10)}; ${cpus().length} × ${cpus()[0]?.model.trim()}, ${Math.round(totalmem() / 2 ** 30)} GB; ${process.platform}, Node ${process.versions.node}, V8 ${process.versions.v8}; load of the machine at the start ${load.toFixed(1)}.`,
+    ...(load > 0.7
+      ? ["The machine was busy with other work: the times are too long, the ratios about right."]
+      : []),
+  ];
 }
 
-function shown(all: readonly Figures[]): string {
-  const rows = Object.keys(all[0]!).map((key) =>
-    [key.padEnd(26), ...all.map((each) => each[key as keyof Figures].toFixed(2).padStart(12))].join(""),
+const endOf = (outcome: Outcome, form: (report: Report) => string) =>
+  "failure" in outcome ? `No figures from ${outcome.failure}` : form(outcome.report);
+
+async function writeDocs(about: readonly string[], outcomes: readonly Outcome[]): Promise<void> {
+  const intro =
+    "Written by `npm run benchmark -- --docs`. Each figure stands beside its limit: the most that it should be, or the least that it could be.";
+  const text = ["# Benchmark", intro, ...about, ...outcomes.map((each) => endOf(each, asMarkdown))].join(
+    "\n\n",
   );
-  return rows.join("\n");
+  const options = (await resolveConfig(DOCS)) ?? {};
+  writeFileSync(DOCS, await format(text, { ...options, parser: "markdown" }));
 }
 
 async function main(): Promise<void> {
-  // once for nothing, so that the first figure is not that of compiling
-  await figuresFor(1);
-  const all: Figures[] = [];
-  for (const count of COUNTS) all.push(await figuresFor(count));
-  const machine = `${cpus().length} × ${cpus()[0]?.model.trim()}, Node ${process.versions.node}`;
-  if (process.argv.includes("--json")) console.log(JSON.stringify({ machine, seasons: all }, null, 2));
-  else
-    console.log(
-      `A season written: Plan, What-if and Register of each batch, Season, Notes\n${machine}\n\n${shown(all)}`,
-    );
+  const about = machine();
+  if (newest(path.join(ROOT, "src")) > statSync(path.join(ROOT, "dist/functions.js")).mtimeMs + 1000)
+    about.push("dist may be older than src: npm run build makes it anew.");
+  const isJson = has("--json");
+  if (!isJson) console.log(about.join("\n"));
+  const outcomes: Outcome[] = [];
+  for (const part of wanted()) {
+    const outcome = await outcomeOf(part);
+    outcomes.push(outcome);
+    if (isJson) continue;
+    console.log(`\n${endOf(outcome, asText)}`);
+    if ("seconds" in outcome) console.log(`(${outcome.seconds.toFixed(0)} s)`);
+  }
+  const missed = outcomes.flatMap((each) => ("report" in each ? misses(each.report) : []));
+  if (isJson) console.log(JSON.stringify({ about, outcomes }, null, 2));
+  else console.log(`\nLimits missed: ${missed.map(({ what }) => what).join("; ") || "none"}`);
+  if (has("--docs")) await writeDocs(about, outcomes);
+  if (outcomes.some((each) => "failure" in each)) process.exitCode = 1;
 }
 
-void main();
+const report = has("--part") ? Promise.resolve(PARTS[optionValue("--part")]!()) : undefined;
+const work = report ? report.then((found) => void process.send!(found)) : main();
+work.catch((error: unknown) => {
+  console.error(error instanceof Error ? error.stack : error);
+  process.exit(1);
+});

@@ -171,6 +171,10 @@ browserDescribe("by keyboard alone", () => {
   test("an invented plan is thrown away, and the keyboard goes on from what is said", async () => {
     await press(button("Write the plan"));
     await press(button("Throw the example away"));
+    // an Enter too many is to change nothing
+    expect((await seen()).what).toBe("BUTTON Keep them");
+    await page.keyboard.press("Shift+Tab");
+    await press(button("Yes, delete them"));
     await status("The example is gone");
     expect((await seen()).what).toContain("The example is gone");
   });

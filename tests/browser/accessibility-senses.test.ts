@@ -78,8 +78,8 @@ browserDescribe("for every sense", () => {
   });
 
   /**
-   * Texts that do not stand out from what they lie on, and controls without an edge, as the pixels have them: what
-   * colours are forced upon a page its styles do not tell.
+   * Texts that do not stand out from what they lie on, and controls without an edge (but for those that are told by
+   * their words), as the pixels have them: which colours are forced upon a page its styles do not tell.
    */
   async function faint(): Promise<string[]> {
     const places = await page.evaluate(() => {
@@ -97,7 +97,9 @@ browserDescribe("for every sense", () => {
         }),
       );
       const edges = shown
-        .filter((each) => each.matches("button, input:not([type=range]), select:not(.unit, .language)"))
+        .filter((each) =>
+          each.matches("button:not(.entry-button), input:not([type=range]), select:not(.unit, .language)"),
+        )
         .map((each) => placeOf(`${each.outerHTML}: edge`, each.getBoundingClientRect()))
         // the left edge, half way down
         .map(([what, left, top, , height]) => [what, left - 2, top + height / 2, 6, 1] as const);

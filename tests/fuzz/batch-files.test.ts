@@ -55,7 +55,18 @@ const strange = fc.oneof(
 /** Names that mean something to JavaScript, and names of fields. */
 const keys = fc.oneof(
   fc.constantFrom("__proto__", "constructor", "prototype", "toString", "hasOwnProperty", "length", "", "a.b"),
-  fc.constantFrom("batch", "tirage", "materials", "readings", "name", "r1", "yield", "domain", "kind", "label"),
+  fc.constantFrom(
+    "batch",
+    "tirage",
+    "materials",
+    "readings",
+    "name",
+    "r1",
+    "yield",
+    "domain",
+    "kind",
+    "label",
+  ),
   fc.string(),
 );
 type Edit = readonly [where: readonly number[], what: "delete" | "put" | "add", key: string, value: unknown];
@@ -106,8 +117,9 @@ test("real files with every number pulled to where it may still be", () => {
     fc.tuple(fc.nat(9), fc.array(factor, { minLength: 40, maxLength: 40 })),
     ([sample, factors]) => {
       let at = 0;
-      const pulled: unknown = JSON.parse(JSON.stringify(samples[sample % samples.length]), (_, value: unknown) =>
-        typeof value === "number" ? value * factors[at++ % factors.length]! : value,
+      const pulled: unknown = JSON.parse(
+        JSON.stringify(samples[sample % samples.length]),
+        (_, value: unknown) => (typeof value === "number" ? value * factors[at++ % factors.length]! : value),
       );
       check(pulled);
     },
@@ -162,7 +174,8 @@ describe("as a file", () => {
       const bytes = new Uint8Array(text);
       for (const [at, byte] of changes) bytes[at] = byte;
       const { batch, said } = await read(bytes);
-      if (batch === undefined) expect(said).toMatch(/^batch\.json is not a batch file: .* The form is as it was\.$/);
+      if (batch === undefined)
+        expect(said).toMatch(/^batch\.json is not a batch file: .* The form is as it was\.$/);
       else check(batch);
     });
   });

@@ -164,7 +164,9 @@ describe("a range of 100 000 cells", () => {
       const place = Math.max(0, at);
       if (parameters.length === 0) continue;
       const calling = (count: number) => {
-        const args = VALID_CALLS[id]!.map((valid, index) => (index === place ? shapes[shape]!(count) : valid));
+        const args = VALID_CALLS[id]!.map((valid, index) =>
+          index === place ? shapes[shape]!(count) : valid,
+        );
         return () => outcome(id, args);
       };
       const result = calling(MANY)();

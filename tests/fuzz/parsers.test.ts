@@ -74,9 +74,41 @@ const READERS: Readonly<Record<string, (text: string) => unknown>> = {
 
 const PIECES = [
   ...["(", ")", "{", "}", "1;", "1,", "-", "+", "@", "%", "^", "<>", "&", "=", "A(", "IF(", "MAX(", "DATE("],
-  ...["'", "''", "'a'!", '"', '""', '"a"', "A1", "$A$1:", "A1:B2", "XFD1048577", "1", "1.", ".1", "1e", "1E+9"],
+  ...[
+    "'",
+    "''",
+    "'a'!",
+    '"',
+    '""',
+    '"a"',
+    "A1",
+    "$A$1:",
+    "A1:B2",
+    "XFD1048577",
+    "1",
+    "1.",
+    ".1",
+    "1e",
+    "1E+9",
+  ],
   ...["MOUSSE.", "MOUSSE.A.B(", "TRUE", "#REF!", "[1]", "Table1[#All]", " ", "\t", "\n", "\u00a0", "\u2028"],
-  ...["a", "é", "e\u0301", "\u0301", "🍾", "\ud83c", "\u0000", "\\", "/", ".", ",", ":", "_x0041_", "{0}", "of "],
+  ...[
+    "a",
+    "é",
+    "e\u0301",
+    "\u0301",
+    "🍾",
+    "\ud83c",
+    "\u0000",
+    "\\",
+    "/",
+    ".",
+    ",",
+    ":",
+    "_x0041_",
+    "{0}",
+    "of ",
+  ],
   ...[" is ", "; ", "“a” ", "→ ", "not ", "1,000", "0,5", "−"],
 ];
 const texts = fc.oneof(
@@ -95,7 +127,7 @@ const ENOUGH_MS = 300;
 
 test.each(Object.keys(READERS))("%s takes long texts of one piece in bounded time", (name) => {
   for (const piece of PIECES) {
-    for (const end of ["", "!", '"', "☃"]) {
+    for (const end of ["", '"☃']) {
       const text = repeated(piece, LONG) + end;
       const took = fastest(() => READERS[name]!(text), ENOUGH_MS);
       expect([piece, end, took <= ENOUGH_MS]).toEqual([piece, end, true]);
@@ -105,7 +137,12 @@ test.each(Object.keys(READERS))("%s takes long texts of one piece in bounded tim
 
 test("whatever a formula can hold: a whole column, nothing, deep brackets", () => {
   const column = Array.from({ length: 300_000 }, (_, row) => [row]);
-  const args = (formula: string) => callsIn(formula, () => column, () => 1)[0];
+  const args = (formula: string) =>
+    callsIn(
+      formula,
+      () => column,
+      () => 1,
+    )[0];
   expect(args("=MOUSSE.A(MAX(A:A))")).toMatchObject({ unknown: expect.stringContaining("A:A") as string });
   expect(args("=MOUSSE.A(MAX(A1:A9), MIN(A1:A9), SUM(A1:A2))")).toMatchObject({
     args: [299_999, 0, (299_999 * 300_000) / 2],
@@ -123,7 +160,7 @@ test("a text that hardly fits one of the catalogue's patterns", () => {
     for (const unit of [parts.slice(1, -1).join("x"), parts[1]!, parts.at(-2)!]) {
       if (unit === "") continue;
       const text = `${parts[0]}x${repeated(`${unit}x`, 3000)}☃`;
-      const took = fastest(() => translator(fr)(text), 1000);
+      const took = fastest(() => translate(text), 1000);
       expect([english, took <= 1000]).toEqual([english, true]);
     }
   }

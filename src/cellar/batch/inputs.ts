@@ -75,7 +75,7 @@ function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
 function problemsOf(issue: z.core.$ZodIssue, given: unknown): Problem[] {
   if (issue.code === "unrecognized_keys") {
     return issue.keys.map((key) => ({
-      field: [...issue.path, key].join("."),
+      field: [...issue.path, key].join(".") || '""',
       given: valueAt(given, [...issue.path, key]),
       remedy: "there is no such field; remove it or mend its name",
     }));
