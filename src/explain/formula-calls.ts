@@ -141,7 +141,7 @@ const numbersIn = (values: readonly unknown[]) =>
   });
 const conditionsIn = (values: readonly unknown[]) =>
   values
-    .flatMap((value) => (Array.isArray(value) ? value.flat() : [value]))
+    .flatMap((value) => (Array.isArray(value) ? (value as unknown[]).flat() : [value]))
     .filter((value) => value !== null)
     .map(isTrue);
 

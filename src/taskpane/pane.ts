@@ -105,6 +105,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       whatIf.element,
       functions.element,
       freezeSection(desk),
+      furtherReading(),
     ),
     element(
       "footer",
@@ -216,6 +217,19 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       if (wanted === "functions") functions.open();
     },
   };
+}
+
+/** Beside the page; opened in a browser, so that the pane stays. */
+function furtherReading(): HTMLElement {
+  const link = (href: string, words: string) =>
+    element("a", { href, target: "_blank", rel: "noopener" }, words);
+  return element(
+    "p",
+    { class: "further" },
+    link("guide/index.html", "Guide"),
+    link("help/index.html", "Help for the functions"),
+    link("licences.txt", "Licences"),
+  );
 }
 
 function exampleList(examples: readonly Example[]): HTMLSelectElement {

@@ -44,7 +44,9 @@ const DEEPEST = 20;
 export function isDeep(content: unknown): boolean {
   let level: unknown[] = [content];
   for (let depth = 0; depth <= DEEPEST && level.length > 0; depth++) {
-    level = level.flatMap((each) => (typeof each === "object" && each !== null ? Object.values(each) : []));
+    level = level.flatMap((each): unknown[] =>
+      typeof each === "object" && each !== null ? Object.values(each) : [],
+    );
   }
   return level.length > 0;
 }

@@ -3171,4 +3171,59 @@ export const fr: Catalogue = {
   "not permitted": "non permise",
   "within tolerance": "dans la tolérance",
   "EU traditional method": "Méthode traditionnelle (UE)",
+  "of this sheet": "de cette feuille",
+  "{0} is not read here: give it a cell of its own": "{0} n'est pas lu ici : lui donner une cellule à part",
+  "IF has no condition": "SI n'a pas de condition",
+  "a text or a range stands where yes or no is asked":
+    "un texte ou une plage se trouve là où l'on demande oui ou non",
+  '"{0}" is protected; nothing was changed. Take its protection off first.':
+    "« {0} » est protégée ; rien n'a été modifié. Ôter d'abord sa protection.",
+  "This workbook is calculated by hand, so results may be old; nothing was changed. Set it to calculate by itself first.":
+    "Ce classeur se calcule à la main, les résultats peuvent être anciens ; rien n'a été modifié. Le remettre d'abord en calcul automatique.",
+  "it is not a whole .xlsx workbook: it is damaged, or something else":
+    "ce n'est pas un classeur .xlsx entier : il est endommagé, ou c'est autre chose",
+  "it is empty": "il est vide",
+  "it is an .xls workbook, or has a password: save it as an .xlsx workbook without a password":
+    "c'est un classeur .xls, ou il a un mot de passe : l'enregistrer en .xlsx sans mot de passe",
+  "more parts than a workbook has": "plus de parties qu'un classeur n'en a",
+  "{0} parts; at most {1} are read": "{0} parties ; au plus {1} sont lues",
+  "it holds {0}. Save the plans in a workbook of their own, and open that":
+    "il contient {0}. Enregistrer les plans dans un classeur à part et ouvrir celui-là",
+  "a part of {0} MB, unpacked; at most {1} MB are read":
+    "une partie de {0} Mo, décompressée ; au plus {1} Mo sont lus",
+  "more than {0} MB, unpacked; at most that is read":
+    "plus de {0} Mo, décompressés ; c'est le plus qui soit lu",
+  "the cells of its plans lie as far apart as {0},": "les cellules de ses plans sont éloignées jusqu'à {0},",
+  "over more than {0} million cells": "sur plus de {0} millions de cellules",
+  "{0} is not a batch file: it has more than {1} kB. The form is as it was.":
+    "{0} n'est pas un fichier de lot : il fait plus de {1} ko. Le formulaire est inchangé.",
+  "{0} is not a batch file: it is nested too deep. The form is as it was.":
+    "{0} n'est pas un fichier de lot : il est imbriqué trop profondément. Le formulaire est inchangé.",
+  "Each formula gives way to its result. You are asked before.":
+    "Chaque formule cède la place à son résultat. La question est posée avant.",
+  "Each formula stays as a note on its cell.": "Chaque formule reste en note sur sa cellule.",
+  "This program keeps no notes: the formulas would be gone. Keep a copy of the workbook first.":
+    "Ce programme ne garde pas de notes : les formules seraient perdues. Garder d'abord une copie du classeur.",
+  "Not all of the example could be thrown away.": "L'exemple n'a pas pu être jeté en entier.",
+  "Yes, delete them": "Oui, les supprimer",
+  "Keep them": "Les garder",
+  "Nothing was deleted.": "Rien n'a été supprimé.",
+  "This deletes {0}, and whatever was typed into them or reads from them.":
+    "Cela supprime {0}, et tout ce qui y a été saisi ou en est lu.",
+  "What you change here changes the sheet only when you update it.":
+    "Ce qui est modifié ici ne change la feuille que lorsqu'on la met à jour.",
+  "It holds values only, which cannot be updated: write another plan.":
+    "Elle ne contient que des valeurs et ne peut être mise à jour : écrire un autre plan.",
+  "Read from “{0}”.{1} {2}": "Lu dans « {0} ».{1} {2}",
+  "“{0}” is in {1}, “{2}” in {3}: a season takes": "« {0} » est en {1}, « {2} » en {3} : une saison réunit",
+  "plans in one language. Write those of the other language anew.":
+    "des plans d'une même langue. Réécrire ceux de l'autre langue.",
+  "“{0}” is in {1}, “{2}” in {3}: a season takes plans in one language. Write those of the other language anew.":
+    "« {0} » est en {1}, « {2} » en {3} : une saison réunit des plans d'une même langue. Réécrire ceux de l'autre langue.",
+  "“{0}” holds values only, which would not follow: write another plan instead.":
+    "« {0} » ne contient que des valeurs, qui ne suivraient pas : écrire plutôt un autre plan.",
+  "The cell shows another result: Excel may have given the function 0 for a blank cell, or has not calculated it anew.":
+    "La cellule montre un autre résultat : Excel a peut-être donné 0 à la fonction pour une cellule vide, ou ne l'a pas recalculée.",
+  "Month no.": "N° du mois",
+  "Help for the functions": "Aide des fonctions",
 };

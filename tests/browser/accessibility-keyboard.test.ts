@@ -178,44 +178,4 @@ browserDescribe("by keyboard alone", () => {
     await status("The example is gone");
     expect((await seen()).what).toContain("The example is gone");
   });
-
-  test("Tab goes through everything and out again, and back the same way", async () => {
-    await page.evaluate(() =>
-      document
-        .querySelectorAll<HTMLDetailsElement>("#pane details:not([hidden])")
-        .forEach((each) => (each.open = true)),
-    );
-    await page.locator(".bench .trial").first().waitFor();
-    await page.locator("#function-search").waitFor();
-    await page.locator("#variant-volume_hL").waitFor();
-    const number = await page.evaluate(() => {
-      const controls = [
-        ...document.querySelectorAll<HTMLElement>(
-          "#pane :is(a[href], button, input, select, summary, [tabindex='0'])",
-        ),
-      ].filter((each) => each.checkVisibility() && !each.matches(":disabled"));
-      controls.forEach((each, index) => (each.dataset.control = String(index)));
-      return controls.length;
-    });
-    expect(number).toBeGreaterThan(150);
-    const at = () =>
-      page.evaluate(() => Number((document.activeElement as HTMLElement).dataset.control ?? -1));
-    async function through(key: string): Promise<number[]> {
-      const way = [await at()];
-      // a date has four stops
-      for (let steps = 0; steps < number + 40; steps += 1) {
-        await page.keyboard.press(key);
-        const now = await at();
-        if (now === -1) break;
-        if (now !== way.at(-1)) way.push(now);
-      }
-      return way;
-    }
-    await page.locator("select.language").focus();
-    const inOrder = Array.from({ length: number }, (_, index) => index);
-    expect(await through("Tab")).toEqual(inOrder);
-    await page.locator("#formulas").focus();
-    // from the first it may go round to the last
-    expect((await through("Shift+Tab")).slice(0, number)).toEqual([...inOrder].reverse());
-  });
 });

@@ -1,6 +1,6 @@
 /**
  * The pages before axe-core, in both languages, the pane in each state that it can be in: no rule of WCAG 2.2 A and AA
- * (all of 2.1 among them) or of good practice is broken.
+ * (2.1 among them) or of good practice is broken.
  */
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
@@ -152,10 +152,7 @@ const CASES = ["en", "fr"].flatMap((language) =>
   ),
 );
 
-/**
- * Not told by axe: the contrast of a drawing's letters, which lie over its lines (accessibility-screens.test.ts looks
- * at them), and of a single digit.
- */
+/** axe cannot tell the contrast of letters over lines, nor of a digit; accessibility-senses.test.ts looks at pixels. */
 const UNTOLD = /^<text |too short to determine/u;
 
 /** Rules that are broken, and contrasts that could not be told. The DOM in #grid is the spreadsheet library's. */
@@ -170,9 +167,7 @@ async function broken(page: Page): Promise<string[]> {
     RULES,
   );
   const said = (found: Broken[]) =>
-    found.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${html.slice(0, 200)} ${id}: ${failureSummary}`),
-    );
+    found.flatMap(({ id, nodes }) => nodes.map((each) => `${each.html} ${id}: ${each.failureSummary}`));
   const untold = said(incomplete.filter(({ id }) => id === "color-contrast"));
   return [...said(violations), ...untold.filter((each) => !UNTOLD.test(each))];
 }

@@ -3,6 +3,9 @@
  * every language or that functions take and give.
  */
 export const NOT_SHOWN: ReadonlySet<string> = new Set([
+  "too deep",
+  "Guide",
+  "Licences",
   "% vol",
   "; from {0} in bottles below {1} mL",
   "<Application>Microsoft Excel compatible<",

@@ -61,14 +61,19 @@ function lastOf(places: readonly Place[]): Place {
 function contentAt(sheet: Sheet, { row, column }: Place): Pick<NamedCell, "value" | "calculated"> {
   const cell = sheet.cells?.get(`${row},${column}`);
   return {
-    value: plain(cell?.value ?? sheet.rows[row]?.[column]),
+    value: isError(cell) ? null : plain(cell?.value ?? sheet.rows[row]?.[column]),
     calculated: cell?.formula !== undefined,
   };
 }
 
-/** Dates as serial numbers; what is no value of a cell, an error for one, is nothing. */
+/** "#N/A" as a result is an error; typed as a text it is one. */
+const isError = (cell: Cell | undefined) =>
+  cell?.type === "error" ||
+  (cell?.formula !== undefined && typeof cell.value === "string" && /^#[A-Z0-9/]+[!?]?$/.test(cell.value));
+
+/** Dates as serial numbers; what is no value of a cell is nothing. */
 function plain(value: Cell["value"] | undefined): CellValue {
   if (value instanceof Date) return (value.getTime() - DAY_ZERO) / DAY_MS;
   if (typeof value === "number" || typeof value === "boolean") return value;
-  return typeof value === "string" && value !== "" && !/^#[A-Z0-9/]+[!?]?$/.test(value) ? value : null;
+  return typeof value === "string" && value !== "" ? value : null;
 }
