@@ -1532,6 +1532,10 @@ export const fr: Catalogue = {
     "Le classeur n'a pas de feuille ; un fichier en demande au moins une.",
   "{0} is not a batch file: it is not JSON. The form is as it was.":
     "{0} n'est pas un fichier de lot : ce n'est pas du JSON. Le formulaire est inchangé.",
+  "{0} is not a batch file: it has more than {1} kB. The form is as it was.":
+    "{0} n'est pas un fichier de lot : il fait plus de {1} ko. Le formulaire est inchangé.",
+  "{0} is not a batch file: it is nested too deep. The form is as it was.":
+    "{0} n'est pas un fichier de lot : il est imbriqué trop profondément. Le formulaire est inchangé.",
   "{0} is not a batch file: it has none of a batch's sections. The form is as it was.":
     "{0} n'est pas un fichier de lot : aucune rubrique d'un lot ne s'y trouve. Le formulaire est inchangé.",
   "Not taken, as there are no such fields: {0}.": "Non repris, car ces champs n'existent pas : {0}.",
@@ -1729,6 +1733,21 @@ export const fr: Catalogue = {
   "Read from “{0}” of {1}.{2} Write it as a plan of this workbook.":
     "Lu dans « {0} » de {1}.{2} L'écrire comme plan de ce classeur.",
   "{0} was not read: {1}": "{0} n'a pas été lu : {1}",
+  "it is empty": "il est vide",
+  "it is not a whole .xlsx workbook: it is damaged, or something else":
+    "ce n'est pas un classeur .xlsx entier : il est endommagé, ou c'est autre chose",
+  "it is an .xls workbook, or has a password: save it as an .xlsx workbook without a password":
+    "c'est un classeur .xls, ou il a un mot de passe : l'enregistrer en .xlsx sans mot de passe",
+  "it holds {0}. Save the plans in a workbook of their own, and open that":
+    "il contient {0}. Enregistrer les plans dans un classeur à part et ouvrir celui-là",
+  "more parts than a workbook has": "plus de parties qu'un classeur n'en a",
+  "{0} parts; at most {1} are read": "{0} parties ; au plus {1} sont lues",
+  "a part of {0} MB, unpacked; at most {1} MB are read":
+    "une partie de {0} Mo, décompressée ; au plus {1} Mo sont lus",
+  "more than {0} MB, unpacked; at most that is read":
+    "plus de {0} Mo, décompressés ; c'est le plus qui soit lu",
+  "the cells of its plans lie as far apart as {0}, over more than {1} million cells":
+    "les cellules de ses plans vont jusqu'à {0}, sur plus de {1} millions de cellules",
   "Write the plan": "Écrire le plan",
   "Update the sheet": "Mettre à jour la feuille",
   "Copy as a new batch": "Copier en nouveau lot",
@@ -1991,8 +2010,8 @@ export const fr: Catalogue = {
   same: "identique",
   changed: "modifié",
   optional: "facultatif",
-  "workbench: type =MOUSSE. in a cell, or fill in the form and write a plan":
-    "établi : taper =MOUSSE. dans une cellule, ou remplir le formulaire et écrire un plan",
+  "workbench: type =MOUSSE. in a cell, or fill in the form and write a plan; F6 goes from one to the other":
+    "établi : taper =MOUSSE. dans une cellule, ou remplir le formulaire et écrire un plan ; F6 mène de l'un à l'autre",
   "values only": "valeurs seules",
   "Save as .xlsx": "Enregistrer en .xlsx",
   "Batch 1": "Lot 1",
@@ -3180,25 +3199,8 @@ export const fr: Catalogue = {
     "« {0} » est protégée ; rien n'a été modifié. Ôter d'abord sa protection.",
   "This workbook is calculated by hand, so results may be old; nothing was changed. Set it to calculate by itself first.":
     "Ce classeur se calcule à la main, les résultats peuvent être anciens ; rien n'a été modifié. Le remettre d'abord en calcul automatique.",
-  "it is not a whole .xlsx workbook: it is damaged, or something else":
-    "ce n'est pas un classeur .xlsx entier : il est endommagé, ou c'est autre chose",
-  "it is empty": "il est vide",
-  "it is an .xls workbook, or has a password: save it as an .xlsx workbook without a password":
-    "c'est un classeur .xls, ou il a un mot de passe : l'enregistrer en .xlsx sans mot de passe",
-  "more parts than a workbook has": "plus de parties qu'un classeur n'en a",
-  "{0} parts; at most {1} are read": "{0} parties ; au plus {1} sont lues",
-  "it holds {0}. Save the plans in a workbook of their own, and open that":
-    "il contient {0}. Enregistrer les plans dans un classeur à part et ouvrir celui-là",
-  "a part of {0} MB, unpacked; at most {1} MB are read":
-    "une partie de {0} Mo, décompressée ; au plus {1} Mo sont lus",
-  "more than {0} MB, unpacked; at most that is read":
-    "plus de {0} Mo, décompressés ; c'est le plus qui soit lu",
   "the cells of its plans lie as far apart as {0},": "les cellules de ses plans sont éloignées jusqu'à {0},",
   "over more than {0} million cells": "sur plus de {0} millions de cellules",
-  "{0} is not a batch file: it has more than {1} kB. The form is as it was.":
-    "{0} n'est pas un fichier de lot : il fait plus de {1} ko. Le formulaire est inchangé.",
-  "{0} is not a batch file: it is nested too deep. The form is as it was.":
-    "{0} n'est pas un fichier de lot : il est imbriqué trop profondément. Le formulaire est inchangé.",
   "Each formula gives way to its result. You are asked before.":
     "Chaque formule cède la place à son résultat. La question est posée avant.",
   "Each formula stays as a note on its cell.": "Chaque formule reste en note sur sa cellule.",

@@ -70,7 +70,19 @@ async function startGrid(): Promise<GridHost> {
   // before that the grid is drawn but does not take keys and commands
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   showCharts(api);
+  window.addEventListener("keydown", (event) => goBetween(event, api), true);
   return gridHost(api, calls);
+}
+
+/** The spreadsheet keeps the Tab key to itself, so F6 leads out of it, and back. */
+function goBetween(event: KeyboardEvent, api: FUniver): void {
+  if (event.key !== "F6") return;
+  event.preventDefault();
+  event.stopPropagation();
+  if (document.activeElement?.closest("#pane, .bar")) {
+    (document.activeElement as HTMLElement).blur();
+    api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.activate();
+  } else document.querySelector<HTMLElement>("#pane select.language")?.focus();
 }
 
 async function saveFile(host: GridHost): Promise<void> {

@@ -158,14 +158,25 @@ browserDescribe("on other screens", () => {
     expect((await through("Shift+Tab")).slice(0, number)).toEqual([...inOrder].reverse());
   });
 
-  // the spreadsheet has the keyboard from the start and keeps Tab for its cells; src/workbench/workbench.ts is to
-  // lead out of it by F6, as Excel does
-  test.failing("F6 leads out of the spreadsheet", async () => {
+  // the spreadsheet has the keyboard from the start and keeps Tab for its cells
+  test("F6 leads out of the spreadsheet, and back into it", async () => {
     await opened("workbench.html", { viewport: { width: 1280, height: 800 } });
     await page.locator("button.write:enabled").waitFor();
     await page.locator("#grid").click({ position: { x: 300, y: 300 } });
     expect(await page.evaluate(() => document.activeElement?.closest("#grid") !== null)).toBe(true);
     await page.keyboard.press("F6");
     expect(await page.evaluate(() => document.activeElement?.closest("#pane") !== null)).toBe(true);
+    await page.keyboard.press("F6");
+    await page.waitForTimeout(300);
+    await page.keyboard.type("=6*7");
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(1000);
+    const values = await page.evaluate(() => {
+      const { grid } = window as unknown as {
+        grid: { getActiveWorkbook(): { getActiveSheet(): { getDataRange(): { getValues(): unknown[][] } } } };
+      };
+      return grid.getActiveWorkbook().getActiveSheet().getDataRange().getValues().flat();
+    });
+    expect(values).toContain(42);
   });
 });

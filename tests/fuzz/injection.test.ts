@@ -59,7 +59,7 @@ function batchWith(texts: readonly string[]): Batch {
 }
 
 const chunks = (texts: readonly string[]) =>
-  texts.flatMap((_, index) => (index % 5 === 0 ? [texts.slice(index, index + 5)] : []));
+  texts.flatMap((_, index) => (index % 6 === 0 ? [texts.slice(index, index + 6)] : []));
 const groups = chunks([...HOSTILE_TEXTS, "x".repeat(300), "🍾".repeat(150), "'".repeat(60)]);
 const texts = fc.array(
   fc.oneof(
@@ -83,7 +83,6 @@ function expectIntact(sheets: readonly SheetData[], typed: readonly string[]): v
   const names = sheets.map(({ name }) => name);
   expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(names.length);
   for (const name of names) {
-    // eslint-disable-next-line no-control-regex
     expect(name).not.toMatch(/[[\]:*?/\\\u0000-\u001f]|^'|'$/);
     expect([name, name.length <= 31]).toEqual([name, true]);
   }
@@ -122,7 +121,7 @@ async function throughFile(batch: Batch): Promise<void> {
 }
 
 async function throughHost(host: Host, batch: Batch, as: (text: string) => string): Promise<void> {
-  const sheets = sheetsOf(batch);
+  const sheets = sheetsOf(batch).slice(0, 1);
   await host.write({ sheets });
   const found = (await plansIn(host)).find(({ name }) => name === sheets[0]!.name)!;
   expectSame(batchOnSheet(found.cells), batch, as);

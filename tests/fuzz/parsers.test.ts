@@ -183,10 +183,9 @@ test("typed numbers are finite, or the text itself", () =>
 
 test("what goes into XML is legal there, and a sheet's name legal everywhere", () =>
   always(texts, (text) => {
-    // eslint-disable-next-line no-control-regex
     expect(legalText(text)).not.toMatch(/[^\t\n\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/u);
     const name = freeSheetName("Plan", text, ["Plan ·", "plan"]);
     expect(name.length).toBeLessThanOrEqual(31);
-    // eslint-disable-next-line no-control-regex
+
     expect(name).not.toMatch(/[[\]:*?/\\\u0000-\u001f]|^'|'$/);
   }));
