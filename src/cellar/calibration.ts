@@ -1,7 +1,14 @@
 /**
  * Readings on the lees: how far a fermentation has got, and the yield that explains a finished one.
  */
-import { expectedPressure, pressureAtShare, type Fill } from "./carbonation";
+import {
+  bottlePressure,
+  contentsAtShare,
+  expectedPressure,
+  pressureAtShare,
+  underCrownCap,
+  type Fill,
+} from "./carbonation";
 import { domains, isWithin } from "./domains";
 import { unanswerable } from "./refusal";
 import { bisect } from "./root";
@@ -71,8 +78,13 @@ export function pressureCurve(
       `that makes ${rows} rows, at most ${MOST_ROWS} are given; take a larger step`,
     );
   }
-  return Array.from({ length: rows }, (_, row) => {
+  // all but the temperature stays
+  const { alcoholVol, co2GL, sugar } = contentsAtShare(fill, 1);
+  const bottle = underCrownCap(fill.headspacePct);
+  const curve: [celsius: number, pressure: ExcessBar][] = [];
+  for (let row = 0; row < rows; row++) {
     const celsius = Math.min(fromC + row * stepC, toC);
-    return [celsius, expectedPressure(fill, celsius)];
-  });
+    curve.push([celsius, bottlePressure(co2GL, celsius, alcoholVol, sugar, bottle)]);
+  }
+  return curve;
 }

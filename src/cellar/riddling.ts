@@ -36,19 +36,21 @@ export function riddlingSchedule(startDate: number, days: number, turnsPerDay: n
     );
   }
   const turns = days * turnsPerDay;
+  const schedule: Turn[] = [];
   let mark = 0;
-  return Array.from({ length: turns }, (_, index) => {
+  for (let index = 0; index < turns; index++) {
     const direction = index % 2 === 0 ? 1 : -1;
     const eighths = direction * (index === 0 ? EIGHTHS_FIRST : EIGHTHS_AFTER);
     mark += eighths;
-    return {
+    schedule.push({
       date: Math.floor(startDate) + Math.floor(index / turnsPerDay),
       number: index + 1,
       eighths,
       mark,
       rackDegrees: FLATTEST_DEGREES + ((STEEPEST_DEGREES - FLATTEST_DEGREES) * index) / (turns - 1),
-    };
-  });
+    });
+  }
+  return schedule;
 }
 
 export const racksNeeded = (bottles: number, places: number) => wholeUp(bottles / places);

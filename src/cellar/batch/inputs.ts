@@ -13,6 +13,9 @@ import type { Problem } from "./problem";
 // zod would compile its schemas with eval; a page with a strict content policy may not.
 z.config({ jitless: true });
 
+/** As the form and the sheets count; zod counts a sign of two code units as one. */
+const fits = (limit: number) => z.refine<string>((value) => value.length <= limit);
+
 function fieldSchema(field: Field): z.ZodMiniType {
   switch (field.kind) {
     case "number":
@@ -20,7 +23,7 @@ function fieldSchema(field: Field): z.ZodMiniType {
     case "optional":
       return z.nullable(z.number().check(z.refine((value) => isWithin(field.domain, value))));
     case "text":
-      return z.string().check(z.minLength(field.blank === undefined ? 1 : 0), z.maxLength(field.maxLength));
+      return z.string().check(z.minLength(field.blank === undefined ? 1 : 0), fits(field.maxLength));
     case "choice":
       return z.enum(field.options as [string, ...string[]]);
     case "date":

@@ -107,7 +107,7 @@ export function classRow(
 ): PressureClass | undefined {
   const { measure, classes } = pressureRules[rules];
   const value = measured(measure, at20);
-  return classes.find(
-    (each) => value >= classLow(each, bottleMl) && (each.high === null || value <= each.high),
-  );
+  for (const each of classes)
+    if (value >= classLow(each, bottleMl) && (each.high === null || value <= each.high)) return each;
+  return undefined;
 }
