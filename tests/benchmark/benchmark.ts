@@ -6,7 +6,7 @@
  *   --json                   as JSON
  *   --docs                   also writes src/docs/benchmark.md
  */
-import { readdirSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, statSync, writeFileSync } from "node:fs";
 import { cpus, loadavg, totalmem } from "node:os";
 import path from "node:path";
 import { format, resolveConfig } from "prettier";
@@ -85,7 +85,9 @@ async function writeDocs(about: readonly string[], outcomes: readonly Outcome[])
 
 async function main(): Promise<void> {
   const about = machine();
-  if (newest(path.join(ROOT, "src")) > statSync(path.join(ROOT, "dist/functions.js")).mtimeMs + 1000)
+  const dist = path.join(ROOT, "dist");
+  if (!existsSync(dist)) about.push("There is no build: npm run build makes it.");
+  else if (newest(path.join(ROOT, "src")) > newest(dist))
     about.push("dist may be older than src: npm run build makes it anew.");
   const isJson = has("--json");
   if (!isJson) console.log(about.join("\n"));
@@ -104,9 +106,12 @@ async function main(): Promise<void> {
   if (outcomes.some((each) => "failure" in each)) process.exitCode = 1;
 }
 
+// a part does not outlive the run that wanted it
+process.once("disconnect", () => process.exit(1));
 const report = has("--part") ? Promise.resolve(PARTS[optionValue("--part")]!()) : undefined;
 const work = report ? report.then((found) => void process.send!(found)) : main();
 work.catch((error: unknown) => {
-  console.error(error instanceof Error ? error.stack : error);
+  const text = error instanceof Error ? error : new Error(String(error));
+  console.error(has("--part") ? text.stack : text.message);
   process.exit(1);
 });
