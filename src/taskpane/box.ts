@@ -2,11 +2,11 @@
  * One box of the form: a field's value, typed or chosen in the person's own unit, with its message when it has to be
  * mended. A value that is ours is marked as such until somebody touches it.
  */
-import type { Field, PlacedField } from "../cellar/batch/field-kinds";
+import { allowedText, type Field, type PlacedField } from "../cellar/batch/field-kinds";
 import { problemSentence, type Problem } from "../cellar/batch/problem";
 import { element } from "./dom";
 import { isAmbiguous, shownNumber, typedNumber } from "./typed-numbers";
-import { UNITS, quantityOf, type Quantity, type Units } from "./units";
+import { UNITS, quantityOf, type Quantity, type Unit, type Units } from "./units";
 
 const THOUSANDS = ". Write numbers without marks for thousands: 1250, or 1.25";
 const USUAL = "usual value";
@@ -18,12 +18,17 @@ export class Box {
   readonly usual: HTMLElement;
   readonly unit: HTMLElement;
   readonly #quantity: Quantity | undefined;
-  /** The number that was put in, and how it is shown: a long one is shown short, but counts in full until typed over. */
-  #filled: { readonly shown: string; readonly exact: number } | undefined;
+  /** In which the box shows its number now. */
+  #ownUnit: Unit | undefined;
+  /**
+   * What was put in where the box shows it otherwise: a long number is shown short, in another unit, or a text is no
+   * date. It counts in full until typed over.
+   */
+  #filled: { readonly shown: string; readonly exact: unknown } | undefined;
 
   constructor(
     readonly placed: PlacedField,
-    private readonly units: Units,
+    units: Units,
     describedBy = "",
   ) {
     const { field, dotted } = placed;
@@ -31,14 +36,25 @@ export class Box {
     this.#quantity = quantityOf(dotted, unit);
     this.message = element("p", { id: `${dotted}-message`, class: "problem", hidden: true });
     this.usual = element("span", { id: `${dotted}-usual`, class: "usual", hidden: true }, USUAL);
-    this.unit = this.#quantity ? this.#unitChoice(this.#quantity) : element("span", { class: "unit" }, unit);
+    this.unit = this.#quantity
+      ? this.#unitChoice(this.#quantity, units)
+      : element("span", { class: "unit" }, unit);
     this.input = controlOf(field, {
       id: dotted,
       name: dotted,
       "aria-describedby": `${describedBy} ${dotted}-message ${dotted}-usual`.trim(),
     });
     this.input.addEventListener("input", () => (this.usual.hidden = true));
-    units.onChange(() => this.#showIn(this.given));
+    const quantity = this.#quantity;
+    if (quantity) {
+      this.#ownUnit = units.of(quantity);
+      units.onChange(() => {
+        // read in the unit that it was typed in, then shown in the other
+        const given = this.given;
+        this.#ownUnit = units.of(quantity);
+        this.#showIn(given);
+      });
+    }
   }
 
   /** The value as a batch file would hold it. */
@@ -47,7 +63,9 @@ export class Box {
     if (this.#filled?.shown === typed) return this.#filled.exact;
     if (!isNumeric(this.placed.field)) return typed;
     const number = typedNumber(typed);
-    return typeof number === "number" && this.#quantity ? this.units.of(this.#quantity).kept(number) : number;
+    if (typeof number !== "number" || !this.#ownUnit) return number;
+    // a number that this unit does not have is refused as it was typed
+    return this.#ownUnit.kept(number) ?? typed;
   }
 
   /** Puts in a value of a batch file; where it gives none, what a blank means. */
@@ -55,8 +73,16 @@ export class Box {
     const { field } = this.placed;
     const usual = "blank" in field ? field.blank : undefined;
     const value = given ?? usual ?? "";
-    this.usual.hidden = (given ?? undefined) !== undefined || usual === undefined || usual === "";
+    this.isUsual = (given ?? undefined) === undefined && usual !== undefined && usual !== "";
     this.#showIn(value);
+  }
+
+  /** Whether its value is ours. */
+  get isUsual(): boolean {
+    return !this.usual.hidden;
+  }
+  set isUsual(is: boolean) {
+    this.usual.hidden = !is;
   }
 
   /** Shows what is to be mended, or nothing. */
@@ -67,44 +93,56 @@ export class Box {
       return;
     }
     this.input.setAttribute("aria-invalid", "true");
-    const sentence = problemSentence({ ...problem, field: this.placed.field.label });
+    const { label } = this.placed.field;
+    const sentence = this.#inOwnUnit(problem) ?? problemSentence({ ...problem, field: label });
     const ambiguous = isNumeric(this.placed.field) && isAmbiguous(this.input.value);
-    this.message.textContent = sentence + (ambiguous ? THOUSANDS : "") + this.#inOwnUnit(problem);
+    this.message.textContent = sentence + (ambiguous ? THOUSANDS : "");
   }
 
   #showIn(value: unknown): void {
-    const quantity = this.#quantity;
-    const own = typeof value === "number" && quantity ? this.units.of(quantity).shown(value) : value;
-    const shown =
-      typeof own === "number" ? shownNumber(own) : typeof own === "string" ? own : JSON.stringify(own ?? "");
+    const shown = this.#shownText(value);
     if (this.input instanceof HTMLSelectElement) offer(this.input, this.placed.field, shown);
     this.input.value = shown;
-    this.#filled = typeof value === "number" ? { shown: this.input.value, exact: value } : undefined;
-    if (quantity) (this.unit as HTMLSelectElement).value = this.units.of(quantity).name;
+    // a box for a date shows no other text
+    const asItIs = this.input.value === value || value === null || value === undefined;
+    this.#filled = asItIs ? undefined : { shown: this.input.value, exact: value };
+    if (this.#ownUnit) (this.unit as HTMLSelectElement).value = this.#ownUnit.name;
   }
 
-  #unitChoice(quantity: Quantity): HTMLSelectElement {
+  #shownText(value: unknown): string {
+    if (value === null || value === undefined) return "";
+    if (typeof value === "string") return value;
+    if (typeof value !== "number") return JSON.stringify(value);
+    if (!this.#ownUnit || this.#ownUnit === UNITS[this.#quantity!][0]) return shownNumber(value);
+    const own = this.#ownUnit.shown(value);
+    // a number that this unit does not have is not shown as another
+    return own === undefined ? "" : shownNumber(Number(own.toFixed(2)));
+  }
+
+  #unitChoice(quantity: Quantity, units: Units): HTMLSelectElement {
     const list = element(
       "select",
       { class: "unit", "aria-label": `Unit of ${this.placed.field.label}` },
       ...UNITS[quantity].map(({ name }) => element("option", { value: name }, name)),
     );
-    list.addEventListener("change", () => this.units.choose(quantity, list.value));
+    list.addEventListener("change", () => units.choose(quantity, list.value));
     // it changes how the form is shown, not what it holds
     list.addEventListener("input", (event) => event.stopPropagation());
     return list;
   }
 
-  /** What was given and what is allowed, for who sees another unit than the sentence names. */
-  #inOwnUnit({ given }: Problem): string {
+  /** The refusal of a range in the unit that the person sees; nothing where it is another refusal. */
+  #inOwnUnit({ remedy }: Problem): string | undefined {
     const { field } = this.placed;
-    if (!this.#quantity || !("domain" in field) || typeof given !== "number") return "";
-    const { name, shown } = this.units.of(this.#quantity);
-    if (name === UNITS[this.#quantity][0].name) return "";
-    const [low, high] = [field.domain.min, field.domain.max].map(shown);
-    return low === undefined || high === undefined
-      ? ""
-      : `. In ${name}: ${shownNumber(low)} to ${shownNumber(high)}`;
+    const unit = this.#ownUnit;
+    if (!unit || !("domain" in field) || unit === UNITS[this.#quantity!][0]) return undefined;
+    if (remedy !== `give ${allowedText(field)}`) return undefined;
+    const [low, high] = [field.domain.min, field.domain.max].map(unit.shown);
+    if (low === undefined || high === undefined) return undefined;
+    // inwards, so that the ends themselves are taken
+    const ends = [Math.ceil(low * 100) / 100, Math.floor(high * 100) / 100].map((end) => shownNumber(end));
+    const given = this.input.value.trim() === "" ? "blank" : this.input.value;
+    return `${field.label} is ${given}; give ${ends[0]} to ${ends[1]} ${unit.name}`;
   }
 }
 

@@ -1,10 +1,11 @@
 /**
  * What the checks found, in words.
  */
-import { checkPhrase } from "../cellar/batch/check-words";
-import { CHECK_KEYS, type CheckKey, type Verdict } from "../cellar/batch/checks";
+import { checkPhrase, checkWords } from "../cellar/batch/check-words";
+import { CHECK_KEYS, type Check, type CheckKey, type Verdict } from "../cellar/batch/checks";
 import type { BatchPlan } from "../cellar/batch/plan";
 import { wordNumber } from "../cellar/refusal";
+import { quantityOf, type Units } from "./units";
 
 export interface Finding {
   readonly verdict: Verdict;
@@ -12,12 +13,16 @@ export interface Finding {
 }
 
 /** The worst first: "Months on the lees at least 9 months: 3". */
-export function findings({ checks }: BatchPlan, keys: readonly CheckKey[] = CHECK_KEYS): Finding[] {
+export function findings(
+  { checks }: BatchPlan,
+  units: Units,
+  keys: readonly CheckKey[] = CHECK_KEYS,
+): Finding[] {
   const wanted = (verdict: Verdict) =>
     keys
       .filter((key) => checks[key].verdict === verdict)
       .map((key) => {
-        const check = checks[key];
+        const check = inUnits(key, checks[key], units);
         const { value, limit } = check;
         const blank = value === "" || limit === "";
         const shown = blank
@@ -25,7 +30,7 @@ export function findings({ checks }: BatchPlan, keys: readonly CheckKey[] = CHEC
           : typeof value === "number"
             ? wordNumber(Number(value.toFixed(2)))
             : value;
-        return { verdict, what: `${checkPhrase(key, check)}: ${shown}` };
+        return { verdict, what: `${checkPhrase(key, check, check.unit)}: ${shown}` };
       });
   return [...wanted("stop"), ...wanted("look again")];
 }
@@ -36,4 +41,15 @@ export function verdictSentence(found: readonly Finding[]): string {
   if (found.length === 0) return "All checks are fine.";
   if (stops === 0) return `Look again: ${found.length} of the checks.`;
   return `Stop: ${stops} of the checks; ${found.length - stops} more to look at again.`;
+}
+
+/** A check with its figures in the unit that the person reads. */
+function inUnits(key: CheckKey, check: Check, units: Units): Check & { readonly unit: string } {
+  const { unit } = checkWords(key);
+  const quantity = quantityOf("", unit);
+  if (!quantity) return { ...check, unit };
+  const { name, shown } = units.of(quantity);
+  const own = (value: Check["value"]) =>
+    typeof value === "number" ? Number(shown(value)!.toFixed(2)) : value;
+  return { ...check, value: own(check.value), limit: own(check.limit), unit: name };
 }

@@ -25,7 +25,12 @@ export interface Form {
   readonly element: HTMLFormElement;
   /** What stands in the boxes, as a batch file would hold it; `hidden too` gives what is kept but not used. */
   given(which?: "used" | "hidden too"): unknown;
-  fill(batch: unknown): void;
+  /** `usual`: the fields whose values are ours, where that is known; otherwise those that the batch leaves out. */
+  fill(batch: unknown, usual?: readonly string[]): void;
+  /** The fields whose values are ours. */
+  usual(): readonly string[];
+  /** Puts in what differs between two batches, and nothing else. */
+  change(from: unknown, to: unknown): void;
   /** Shows the plan's figures, or each problem at its box; answers with problems that have none. */
   show(planned: Planned): readonly Problem[];
   /** Puts a value into one box, as if it were typed. */
@@ -95,14 +100,18 @@ export function batchForm(units: Units, changed: () => void): Form {
       };
       return valueOf(fields, []);
     },
-    fill(batch) {
+    fill(batch, usual) {
+      for (const [dotted, { box }] of boxes) {
+        box.fill(valueIn(batch, box.placed.path));
+        if (usual) box.isUsual = usual.includes(dotted);
+      }
+      follow();
+    },
+    usual: () => [...boxes].flatMap(([dotted, { box }]) => (box.isUsual ? [dotted] : [])),
+    change(from, to) {
       for (const { box } of boxes.values()) {
-        box.fill(
-          box.placed.path.reduce<unknown>(
-            (node, key) => (node as Record<string, unknown> | undefined)?.[key],
-            batch,
-          ),
-        );
+        const { path } = box.placed;
+        if (valueIn(from, path) !== valueIn(to, path)) box.fill(valueIn(to, path));
       }
       follow();
     },
@@ -130,6 +139,9 @@ export function batchForm(units: Units, changed: () => void): Form {
     add: (key, more) => views.find(({ step }) => step.key === key)!.view.element.append(more),
   };
 }
+
+const valueIn = (batch: unknown, path: readonly string[]): unknown =>
+  path.reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], batch);
 
 /** A step's sections one below the other; those for later are closed, and headed where there are several. */
 function sectionsOf({ sections, later = [] }: Step, makeBox: MakeBox): HTMLElement[] {

@@ -5,6 +5,7 @@ import { LANGUAGES, nearest } from "../words/languages";
 import { sheetLanguage, type SheetLanguage } from "../words/sheet-language";
 import { translator } from "../words/translate";
 import { element } from "./dom";
+import { showFor } from "./typed-numbers";
 import { PageWords } from "./page-words";
 
 const KEY = "mousse.language";
@@ -23,8 +24,11 @@ function remembered(): string | null {
   }
 }
 
-/** `roots`: the parts of the page that are ours. */
-export function languageChoice(roots: readonly Element[]): Language {
+/** The system's own way with numbers and dates, where it is of this language. */
+const localeOf = (code: string) => (nearest(navigator.language).code === code ? undefined : code);
+
+/** `roots`: the parts of the page that are ours. `spoken`: called when another language is spoken. */
+export function languageChoice(roots: readonly Element[], spoken: () => void): Language {
   const words = new PageWords(roots);
   let chosen = nearest(remembered() ?? navigator.language);
   const list = element(
@@ -42,10 +46,14 @@ export function languageChoice(roots: readonly Element[]): Language {
       const catalogue = await load();
       if (code !== chosen.code) return;
       document.documentElement.lang = code;
+      showFor(localeOf(code));
       words.speak(translator(catalogue));
+      spoken();
     } catch {
-      // what could not be loaded leaves the page as it is
-      list.value = document.documentElement.lang;
+      if (code !== chosen.code) return;
+      // what could not be loaded leaves the page, and what is written, as it is
+      chosen = nearest(document.documentElement.lang);
+      list.value = chosen.code;
     }
   }
   list.addEventListener("change", () => {

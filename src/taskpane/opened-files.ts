@@ -21,19 +21,25 @@ export function fileOpener(say: Say, into: Into): HTMLInputElement {
     if (file) void open(file);
   });
 
+  /** Counts the files: one that was overtaken by another is not put in. */
+  let latest = 0;
+
   async function open(file: File): Promise<void> {
+    const mine = ++latest;
     input.value = "";
-    if (/\.xlsx$/i.test(file.name)) return openWorkbook(file);
+    if (/\.xlsx$/i.test(file.name)) return openWorkbook(file, mine);
     const { batch, said } = await readBatchFile(file);
+    if (mine !== latest) return;
     if (batch === undefined) say(said);
     else into(batch, `${said} `);
   }
 
   /** The plans of a workbook, whichever program saved it: one goes into the form, of several one is chosen. */
-  async function openWorkbook(file: File): Promise<void> {
+  async function openWorkbook(file: File, mine: number): Promise<void> {
     try {
       const { plansInFile } = await import("./workbook-actions");
       const found = await plansInFile(new Uint8Array(await file.arrayBuffer()));
+      if (mine !== latest) return;
       const take = ({ name, batch, unread }: (typeof found)[number]) =>
         into(
           batch,

@@ -38,19 +38,18 @@ export type Example = { readonly batch: { readonly name: string } };
 export function openPane(root: HTMLElement, examples: readonly [Example, ...Example[]]): Pane {
   const units = new Units();
   let current: Planned = { problems: [] };
-  /** The plan's sheet that the form was read from. */
+  /** The plan's sheet that the form was read from, or written to. */
   let readFrom: string | null = null;
-  /** Whether the form still is an invented batch, as it came. */
+  /** Whether the form began as an invented batch. */
   let isExample = true;
 
   const desk = deskOf(() => update());
   const plans = plansSection();
-  const language = languageChoice([root, ...document.querySelectorAll(".bar")]);
+  const language = languageChoice([root, ...document.querySelectorAll(".bar")], () => update());
   const errands = errandsAt(desk, plans, language.sheets);
   const preview = previewSection(units);
   const formulas = formulasChoice();
   const form = batchForm(units, () => {
-    isExample = false;
     if (!desk.busy) desk.say("");
     update();
   });
@@ -61,19 +60,28 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   const copy = button("Copy as a new batch", { hidden: true });
   const keep = button("Keep as a file");
   const empty = button("Empty");
-  const openFile = fileOpener(desk.say, (batch, said) => replaceForm(said, batch));
+  const openFile = fileOpener(desk.say, (batch, said) => newForm(said, batch));
+  /** What was put into the form last, with the way back: it stays until something else is put in. */
+  const replaced = element("div", { class: "status replaced", role: "status" });
   const example = exampleList(examples);
   const working = workingSection();
   const functions = functionSection();
   const whatIf = lazySection("What if", "what-if", async () => {
     const { variantsSection } = await import("./variants");
-    return variantsSection(units, (batch, said) => replaceForm(`${said} `, batch));
+    return variantsSection(units, (batch, said) =>
+      replaceForm(`${said} `, () => {
+        if ("plan" in current) form.change(current.inputs, batch);
+        else form.fill(batch);
+      }),
+    );
   });
   const bench = lazySection("Dosage bench", "bench", async () => {
     const { benchSection } = await import("./bench");
     return benchSection(units, (sweetness) => form.set("dosage.target_gL", sweetness));
   });
   form.add("dosage", bench.element);
+  // a trial is typed beside the form, not into it
+  bench.element.addEventListener("input", (event) => event.stopPropagation());
 
   root.replaceChildren(
     element(
@@ -113,6 +121,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
       preview.element,
       element("div", { class: "actions" }, write, updateSheet, copy),
       formulas.element,
+      replaced,
       desk.status,
     ),
   );
@@ -132,7 +141,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   /** What was found out of the old batch is not the new one's. */
   function copyBatch(): void {
     const given = form.given("hidden too") as Example & Record<string, object>;
-    replaceForm(
+    newForm(
       "A new batch from the same inputs, without lot, readings, filled volume and actual figures; its dates and packs are still the old ones. ",
       {
         ...given,
@@ -144,38 +153,53 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     );
   }
 
-  const emptyForm = () => replaceForm("Emptied; fields with a usual value show it. ", {});
+  const emptyForm = () => newForm("Emptied; fields with a usual value show it. ", {});
+
+  /** Another batch, from a sheet or from elsewhere. */
+  function newForm(said: string, batch: unknown, from: string | null = null, invented = false): void {
+    replaceForm(said, () => {
+      form.fill(batch);
+      readFrom = from;
+      isExample = invented;
+    });
+  }
 
   /** What stood in the form can be brought back. */
-  function replaceForm(said: string, batch: unknown, from: string | null = null, invented = false): void {
-    const before = { form: form.given("hidden too"), readFrom, isExample };
-    const put = (content: unknown, source: string | null, isInvented: boolean) => {
-      form.fill(content);
-      readFrom = source;
-      isExample = isInvented;
-      update();
-    };
-    put(batch, from, invented);
+  function replaceForm(said: string, put: () => void): void {
+    const before = { batch: form.given("hidden too"), usual: form.usual(), readFrom, isExample };
+    put();
     const back = button("Bring the form back");
     back.addEventListener("click", () => {
-      put(before.form, before.readFrom, before.isExample);
-      desk.say("");
+      form.fill(before.batch, before.usual);
+      ({ readFrom, isExample } = before);
+      replaced.replaceChildren();
+      update();
       form.focus();
     });
-    desk.say(said, back);
+    replaced.replaceChildren(said, back);
+    if (!desk.busy) desk.say("");
+    update();
   }
 
   // the second click of a double click is not a second order
   const onClick = (on: HTMLButtonElement, action: () => unknown) =>
     on.addEventListener("click", (event) => void (event.detail > 1 ? undefined : action()));
-  onClick(write, () => "plan" in current && errands.writePlan(current, formulas.chosen(), isExample));
+  onClick(
+    write,
+    () =>
+      "plan" in current &&
+      errands.writePlan(current, formulas.chosen(), isExample, (sheet) => {
+        // values only do not follow, so there is nothing to bring up to date
+        if (formulas.chosen() !== "values") readFrom = sheet;
+      }),
+  );
   onClick(
     updateSheet,
     () => readFrom !== null && "plan" in current && errands.update(readFrom, current.inputs),
   );
   onClick(plans.read, () => {
     const name = plans.chosen();
-    if (name !== undefined) void errands.readSheet(name, (batch, said) => replaceForm(said, batch, name));
+    if (name !== undefined) void errands.readSheet(name, (batch, said) => newForm(said, batch, name));
   });
   onClick(plans.season, () => errands.writeSeason(formulas.chosen()));
   onClick(plans.again, () => errands.lookForPlans());
@@ -186,12 +210,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     const chosen = examples[Number(example.value)];
     example.value = "";
     if (chosen)
-      replaceForm(
-        `${chosen.batch.name}: an invented batch, to look at and to throw away. `,
-        chosen,
-        null,
-        true,
-      );
+      newForm(`${chosen.batch.name}: an invented batch, to look at and to throw away. `, chosen, null, true);
   });
 
   form.fill(examples[0]);

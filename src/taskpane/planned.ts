@@ -29,7 +29,10 @@ export function mendingSentence(problems: readonly Problem[]): string {
     return count === 0 ? [] : [`${title} ${count}`];
   });
   const fieldsToMend = problems.length === 1 ? "1 field" : `${problems.length} fields`;
-  return `${fieldsToMend} to mend before there is a plan: ${counts.join(", ")}.`;
+  const areBlank = problems.every(({ given }) => given === null || given === "" || given === undefined);
+  return areBlank
+    ? `${fieldsToMend} to fill in before there is a plan: ${counts.join(", ")}.`
+    : `${fieldsToMend} to mend before there is a plan: ${counts.join(", ")}.`;
 }
 
 /** Whether a file's content is a batch at all: an object with at least one of a batch's sections. */

@@ -29,7 +29,7 @@ export function previewSection(units: Units): Preview {
     show(planned, elsewhere) {
       const problems = elsewhere.map((each) => element("p", { class: "problem" }, problemSentence(each)));
       if ("plan" in planned) {
-        const found = findings(planned.plan);
+        const found = findings(planned.plan, units);
         verdict.textContent = verdictSentence(found);
         section.dataset.worst = planned.plan.worst;
         body.replaceChildren(...figuresAndFindings(planned.inputs, planned.plan, units, found), ...problems);

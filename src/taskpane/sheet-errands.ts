@@ -21,7 +21,12 @@ export interface Current {
 export interface Errands {
   lookForPlans(): Promise<void>;
   /** `example`: what is written is an invented batch, and can be taken away again. */
-  writePlan(current: Current, formulas: Formulas, example: boolean): Promise<void>;
+  writePlan(
+    current: Current,
+    formulas: Formulas,
+    example: boolean,
+    written: (sheet: string) => void,
+  ): Promise<void>;
   writeSeason(formulas: Formulas): Promise<void>;
   readSheet(name: string, into: (batch: unknown, said: string) => void): Promise<void>;
   /** First what would change; then, if the user says so, the change itself. */
@@ -70,12 +75,13 @@ export function errandsAt(desk: Desk, plans: PlansSection, language: () => Promi
         await listPlans();
         say("");
       }),
-    writePlan: ({ inputs, plan }, formulas, example) =>
+    writePlan: ({ inputs, plan }, formulas, example, wrote) =>
       doingLong("Writing", "The plan was not written.", async (host, progress) => {
         const written = await (
           await actions()
         ).writeBatch(host, inputs, plan, formulas, progress, await language());
         await listPlans();
+        wrote(written.sheets[0]!);
         say(written.said, ...(example ? [throwAway(written.sheets)] : []));
       }),
     writeSeason: (formulas) =>

@@ -41,7 +41,12 @@ export function stepView(
   /** Drawings are loaded when the first step with one is opened. */
   async function draw(): Promise<void> {
     if (step.drawing === undefined || !section.open) return;
-    const { drawings } = await import("./drawings");
+    const loaded = await import("./drawings").catch(() => undefined);
+    if (!loaded) {
+      picture.replaceChildren("The drawing was not loaded; close the step and open it again.");
+      return;
+    }
+    const { drawings } = loaded;
     if (latest === null) picture.replaceChildren();
     else picture.replaceChildren(drawings[step.drawing](...latest, units));
   }
@@ -55,6 +60,7 @@ export function stepView(
     show(inputs, plan) {
       latest = inputs && plan && [inputs, plan];
       if (!latest) {
+        delete section.dataset.worst;
         gist.textContent = "";
         outcome.replaceChildren();
         picture.replaceChildren();
@@ -62,7 +68,7 @@ export function stepView(
       }
       const figures = step.figures(...latest, units);
       const [first] = figures;
-      const [worst] = findings(latest[1], step.checks);
+      const [worst] = findings(latest[1], units, step.checks);
       gist.textContent = first ? `${first.value} ${first.unit}`.trim() : "";
       section.dataset.worst = worst?.verdict ?? "fine";
       outcome.replaceChildren(figureTable(figures), ...(worst ? [findingList([worst])] : []));

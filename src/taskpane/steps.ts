@@ -39,7 +39,7 @@ const pressure = (
 ): Figure => {
   const { value, unit } = units.parts("pressure", expected, 2);
   const most = units.parts("pressure", high, 2).value;
-  return figure(`${label}, ${units.text("temperature", celsius, 0)}`, `${value} (to ${most})`, unit);
+  return figure(`${label}, ${units.degrees(celsius)}`, `${value} (to ${most})`, unit);
 };
 
 const cellarPressure = (inputs: BatchInputs, plan: BatchPlan, units: Units) =>
@@ -56,7 +56,9 @@ const perBottle = ({ batch }: BatchInputs, { costs }: BatchPlan) =>
   figure(
     costs.unpriced === 0
       ? "Cost of a saleable bottle"
-      : `Cost of a saleable bottle, ${costs.unpriced} prices missing`,
+      : costs.unpriced === 1
+        ? "Cost of a saleable bottle, 1 price missing"
+        : `Cost of a saleable bottle, ${costs.unpriced} prices missing`,
     shownResult(costs.perBottle, 2),
     batch.currency,
   );
@@ -90,7 +92,7 @@ export const STEPS: readonly Step[] = [
       ...(plan.tirage.starterL > 0
         ? [figure("Yeast starter", shownResult(plan.tirage.starterL, 1), "L")]
         : []),
-      figure("Dose", shownResult(plan.tirage.dose, 2), "g/L"),
+      figure("Dose, with the wine's own sugar", shownResult(plan.tirage.dose, 2), "g/L"),
       cellarPressure(inputs, plan, units),
       hottestPressure(inputs, plan, units),
       figure("Alcohol afterwards", shownResult(plan.tirage.alcoholAfterVol, 2), "% vol"),
@@ -144,7 +146,7 @@ export const STEPS: readonly Step[] = [
         figure("Sweetness as analysed", shownResult(finish.sugarGL, 1), "g/L"),
         term(plan),
         figure("Alcohol on the label", shownResult(finish.labelVol, 1), "% vol"),
-        figure(`Excess pressure afterwards, ${units.text("temperature", 20, 0)}`, after.value, after.unit),
+        figure(`Excess pressure afterwards, ${units.degrees(20)}`, after.value, after.unit),
       ];
     },
   },

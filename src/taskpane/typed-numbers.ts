@@ -4,6 +4,12 @@
 import { dateFromSerial } from "../cellar/ageing";
 import { domains, isWithin } from "../cellar/domains";
 
+/** How numbers and dates are shown: as the system does, unless the pane speaks another language than that. */
+let readerLocale: string | undefined;
+export function showFor(locale: string | undefined): void {
+  readerLocale = locale;
+}
+
 /** The number, or the text itself where it is none, so that the refusal can quote it. */
 export function typedNumber(typed: string): number | string | null {
   const text = typed.trim().replace(/^[−–]/, "-");
@@ -20,7 +26,7 @@ export const isAmbiguous = (text: string) => /^-?[1-9]\d{0,2}([.,]\d{3})+$/.test
 const SHOWN_DIGITS = 6;
 
 /** A number for an input box: short, never with an exponent, with the reader's own mark for the decimals. */
-export function shownNumber(value: number, locale?: string): string {
+export function shownNumber(value: number, locale = readerLocale): string {
   const plain = String(Number(value.toPrecision(SHOWN_DIGITS)));
   return hasDecimalComma(locale) ? plain.replace(".", ",") : plain;
 }
@@ -28,12 +34,12 @@ export function shownNumber(value: number, locale?: string): string {
 const hasDecimalComma = (locale: string | undefined) => (1.5).toLocaleString(locale) === "1,5";
 
 /** A result with its decimals and thousands, in the reader's own locale. */
-export function shownResult(value: number, decimals: number, locale?: string): string {
+export function shownResult(value: number, decimals: number, locale = readerLocale): string {
   return value.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
 }
 
 /** A day of the calendar as the reader writes it; nothing that a sheet could hold is a dash. */
-export function shownDate(serial: number, locale?: string): string {
+export function shownDate(serial: number, locale = readerLocale): string {
   if (!isWithin(domains.dateSerial, serial)) return "–";
   const { year, month, day } = dateFromSerial(serial);
   const date = new Date(Date.UTC(year, month - 1, day));

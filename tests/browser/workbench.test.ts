@@ -49,7 +49,7 @@ browserDescribe("the workbench", () => {
     await server.close();
   });
 
-  const status = () => page.locator("#pane .status");
+  const status = () => page.locator("#pane .status:not(.replaced)");
   const box = (dotted: string) => page.locator(`[id="${dotted}"]`);
   const figure = (label: string) =>
     page.locator("#pane .figures tr", { hasText: label }).locator("td").first();

@@ -41,7 +41,7 @@ test("figures are shown in the unit that was chosen", () => {
   const shown = (of: Units) =>
     keyFigures(inputs, plan, of).find(({ label }) => label.startsWith("Excess pressure, cellar"))!;
   // 12 °C are 53.6 °F; 1 bar is 14.5038 psi
-  expect(shown(units).label).toBe("Excess pressure, cellar, 54 °F");
+  expect(shown(units).label).toBe("Excess pressure, cellar, 53.6 °F");
   expect(shown(units).unit).toBe("psi");
   const bar = Number.parseFloat(shown(metric).value);
   expect(Number.parseFloat(shown(units).value) / bar).toBeCloseTo(14.5038, 1);
@@ -49,12 +49,14 @@ test("figures are shown in the unit that was chosen", () => {
 
 test("a stop goes before what is worth another look", () => {
   const warm = planBatch({ ...inputs, tirage: { ...inputs.tirage, hottest_C: 40, glassRating_bar: 8 } });
-  const found = findings(warm);
+  const found = findings(warm, metric);
   expect(found[0]!.verdict).toBe("stop");
   const verdicts = found.map(({ verdict }) => verdict);
   expect(verdicts.indexOf("look again")).toBeGreaterThan(verdicts.lastIndexOf("stop"));
-  expect(findings(warm, ["hottest"])).toHaveLength(1);
-  expect(findings(warm, ["hottest"])[0]!.what).toMatch(/^Highest pressure in storage, glass rating 8 bar: /);
+  expect(findings(warm, metric, ["hottest"])).toHaveLength(1);
+  expect(findings(warm, metric, ["hottest"])[0]!.what).toMatch(
+    /^Highest pressure in storage, glass rating 8 bar: /,
+  );
 });
 
 test.each([

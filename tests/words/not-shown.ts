@@ -4,6 +4,11 @@
  */
 export const NOT_SHOWN: ReadonlySet<string> = new Set([
   "too deep",
+  "#pane select.language",
+  "#pane, .bar",
+  "status replaced",
+  // its French goes with the unit
+  "{0} is {1}; give {2} to {3} {4}",
   "Guide",
   "Licences",
   "% vol",

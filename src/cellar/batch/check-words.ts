@@ -29,8 +29,8 @@ const WORDS: Readonly<Record<Exclude<CheckKey, InputCheck>, readonly [what: stri
   riddlingStart: ["Days from tirage to the first turn at least", "days"],
   readingsState: ["Latest gauge reading says", ""],
   neckBath: ["Neck bath at most as warm as", "°C"],
-  room: ["Liqueur a bottle fits the room in the neck", "mL"],
-  stock: ["Liqueur for the batch is within the stock", "L"],
+  room: ["Liqueur a bottle, room in the neck for", "mL"],
+  stock: ["Liqueur for the batch, from a stock of", "L"],
   dosageRise: ["Rise of alcohol at dosage at most", "% vol"],
   term: ["The sweetness term wanted is", ""],
   termMargin: ["Sugar off the term's nearer bound by at least", "g/L"],
@@ -54,7 +54,7 @@ export function checkWords(key: CheckKey): CheckWords {
 }
 
 /** A check in one phrase, with its limit: "Months on the lees at least 9 months". */
-export function checkPhrase(key: CheckKey, { limit }: Check): string {
-  const { what, unit } = checkWords(key);
+export function checkPhrase(key: CheckKey, { limit }: Check, unit = checkWords(key).unit): string {
+  const { what } = checkWords(key);
   return typeof limit === "number" ? `${what} ${wordNumber(limit)} ${unit}`.trimEnd() : what;
 }

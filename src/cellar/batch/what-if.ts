@@ -14,6 +14,9 @@ import type { Problem } from "./problem";
 export const USUAL_SIZES_PCT = [50, 60, 75, 90, 100, 110, 125, 140, 150] as const;
 export const USUAL_LABOUR_PCT = 100;
 
+/** Without the tail of a float, which somebody would have to read. */
+const tailless = (value: number) => Number(value.toPrecision(12));
+
 /**
  * The batch at another size. What is typed as an amount of the whole batch grows with it: wine, hours as far as they
  * are said to grow, other materials. Prices, rates, stock and the bottles held back stay.
@@ -27,10 +30,10 @@ export function atSize(inputs: BatchInputs, sizePct: number, labourPct: number):
     baseWine: { ...baseWine, volume_hL: baseWine.volume_hL * size },
     costs: {
       ...costs,
-      tirage_hours: costs.tirage_hours * grown,
-      riddling_hours: costs.riddling_hours === null ? null : costs.riddling_hours * grown,
-      disgorging_hours: costs.disgorging_hours * grown,
-      finishing_hours: costs.finishing_hours * grown,
+      tirage_hours: tailless(costs.tirage_hours * grown),
+      riddling_hours: costs.riddling_hours === null ? null : tailless(costs.riddling_hours * grown),
+      disgorging_hours: tailless(costs.disgorging_hours * grown),
+      finishing_hours: tailless(costs.finishing_hours * grown),
     },
     materials: {
       ...materials,

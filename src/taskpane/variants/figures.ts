@@ -30,8 +30,8 @@ interface Kind {
   readonly isPressure?: boolean;
 }
 
-const cellar = ({ tirage }: BatchInputs, units: Units) => units.text("temperature", tirage.cellar_C, 0);
-const hottest = ({ tirage }: BatchInputs, units: Units) => units.text("temperature", tirage.hottest_C, 0);
+const cellar = ({ tirage }: BatchInputs, units: Units) => units.degrees(tirage.cellar_C);
+const hottest = ({ tirage }: BatchInputs, units: Units) => units.degrees(tirage.hottest_C);
 const currency = ({ batch }: BatchInputs) => batch.currency;
 
 const KINDS: readonly Kind[] = [
@@ -116,11 +116,15 @@ const signed = (change: number, shown: (value: number) => string) =>
 const RANK: Readonly<Record<Verdict, number>> = { fine: 0, "look again": 1, stop: 2 };
 
 /** Checks that are worse than in the form, and those that are better, each as it is now. */
-export function checksMoved(own: BatchPlan, now: BatchPlan): { worse: Finding[]; better: Finding[] } {
+export function checksMoved(
+  own: BatchPlan,
+  now: BatchPlan,
+  units: Units,
+): { worse: Finding[]; better: Finding[] } {
   const moved = (way: 1 | -1): CheckKey[] =>
     CHECK_KEYS.filter((key) => (RANK[now.checks[key].verdict] - RANK[own.checks[key].verdict]) * way > 0);
   // what is fine now has nothing to report, so it is named as it stood in the form
-  return { worse: findings(now, moved(1)), better: findings(own, moved(-1)) };
+  return { worse: findings(now, units, moved(1)), better: findings(own, units, moved(-1)) };
 }
 
 /** What a listener is told once the slider rests. */

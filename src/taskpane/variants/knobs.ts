@@ -45,8 +45,7 @@ const KINDS: Readonly<Record<KnobKey, Kind>> = {
     reach: (own) => [own * 0.5, own * 1.5],
   },
   pressure_bar: {
-    label: ({ tirage }, units) =>
-      `Excess pressure wanted, at ${units.text("temperature", tirage.pressureAt_C ?? 20, 0)}`,
+    label: ({ tirage }, units) => `Excess pressure wanted, at ${units.degrees(tirage.pressureAt_C ?? 20)}`,
     field: fields.tirage.pressure_bar,
     quantity: "pressure",
     own: ({ tirage }) => (tirage.goal === "pressure" ? tirage.pressure_bar : null),
@@ -88,7 +87,7 @@ export function knobOf(key: KnobKey, inputs: BatchInputs, units: Units): Knob | 
     max: short(Math.floor(short(ends[1] / step)) * step),
     step,
     shown: inUnit,
-    kept,
+    kept: (value) => kept(value) ?? value,
     isAllowed: (value) => isWithin(domain, value),
     allowed: rangeInUnit(domain, name, inUnit),
   };

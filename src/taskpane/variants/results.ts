@@ -44,7 +44,7 @@ export function results(): Results {
           ),
         ),
       );
-      const { worse, better } = checksMoved(own, now);
+      const { worse, better } = checksMoved(own, now, units);
       notes.replaceChildren(
         ...findingNotes("Checks that are worse than in the form:", worse),
         ...findingNotes("Checks of the form that are better in this setting:", better),

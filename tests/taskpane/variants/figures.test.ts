@@ -61,15 +61,15 @@ test("checks that moved are named, worse and better, each once", () => {
   // 20 mL of room: 24 g/L take 28.5 mL; and brut ends at 12
   const own = planBatch(worked);
   const sweet = planBatch(atSettings(worked, { target_gL: 24 }));
-  const { worse, better } = checksMoved(own, sweet);
+  const { worse, better } = checksMoved(own, sweet, units);
   expect(worse.map(({ verdict, what }) => [verdict, what.split(":")[0]])).toEqual([
-    ["stop", "Liqueur a bottle fits the room in the neck 20 mL"],
+    ["stop", "Liqueur a bottle, room in the neck for 20 mL"],
     ["stop", "The sweetness term wanted is"],
     ["look again", "Sugar off the term's nearer bound by at least 1 g/L"],
   ]);
   expect(better).toEqual([]);
-  expect(checksMoved(sweet, own)).toEqual({ worse: [], better: worse });
-  expect(checksMoved(own, own)).toEqual({ worse: [], better: [] });
+  expect(checksMoved(sweet, own, units)).toEqual({ worse: [], better: worse });
+  expect(checksMoved(own, own, units)).toEqual({ worse: [], better: [] });
 });
 
 test("what a listener is told has the number to weigh and the highest pressure", () => {

@@ -56,7 +56,7 @@ test("in other units the steps are whole there", () => {
   expect([low, high, step]).toEqual([800, 2370, 10]);
   expect(range("pressure_bar", brut, american)).toEqual([46.5, 104, 0.5]);
   const knob = knobOf("pressure_bar", brut, american)!;
-  expect(knob.label).toBe("Excess pressure wanted, at 54 °F");
+  expect(knob.label).toBe("Excess pressure wanted, at 53.6 °F");
   expectRelative(knob.kept(knob.shown(5.2)), 5.2, 1e-12);
 });
 
