@@ -66,7 +66,7 @@ export const bookkeeper: Chapter = {
       picture: {
         name: "opened",
         alt: "The pane says from which sheet of from-the-bookkeeper.xlsx it has read; a button brings the form back as it was.",
-        of: (bench) => ofPane(bench, bench.pane.locator(".status")),
+        of: (bench) => ofPane(bench, bench.pane.locator(".replaced")),
       },
     },
     {
