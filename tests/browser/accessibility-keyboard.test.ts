@@ -13,6 +13,7 @@ function openWorkbook(): void {
   const host = {
     name: "this workbook",
     sheetNames: () => Promise.resolve([...names]),
+    keepsNotes: () => true,
     sheetsNaming: () => Promise.resolve([]),
     recall: () => Promise.resolve(undefined),
     keep: () => Promise.resolve(),
@@ -131,7 +132,7 @@ browserDescribe("by keyboard alone", () => {
     await type("dosage.liqueur_vol", "10.5");
     await press(button("Write the plan"));
     await status("Written to this workbook: sheet “Plan · First”");
-    expect((await seen()).what).toBe("BUTTON Write the plan");
+    expect((await seen()).what).toBe("BUTTON Write as another plan");
   });
 
   test("a number out of range is told where the keyboard is", async () => {

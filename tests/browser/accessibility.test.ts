@@ -38,6 +38,7 @@ function noteBook(): void {
   page.mousseHost = Promise.resolve({
     name: "this workbook",
     sheetNames: () => Promise.resolve(sheets.map(({ name }) => name)),
+    keepsNotes: () => true,
     write: (book: WorkbookData) => Promise.resolve(sheets.push(...book.sheets)).then(() => []),
     sheetsNaming: (wanted: string) =>
       Promise.resolve(
