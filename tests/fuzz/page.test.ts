@@ -40,7 +40,8 @@ browserDescribe("hostile texts in the page", () => {
   });
 
   const box = (dotted: string) => page.locator(`[id="${dotted}"]`);
-  const status = () => page.locator("#pane .status").innerText();
+  /** What was put into the form, and what was done. */
+  const status = async () => (await page.locator("#pane .status").allInnerTexts()).join("");
   const open = async (name: string, content: string | Buffer) => {
     const before = await status();
     await page.locator("#batch-file").setInputFiles({
@@ -49,7 +50,10 @@ browserDescribe("hostile texts in the page", () => {
       buffer: Buffer.from(content),
     });
     await page.waitForFunction(
-      (text) => document.querySelector<HTMLElement>("#pane .status")?.innerText !== text,
+      (text) =>
+        [...document.querySelectorAll<HTMLElement>("#pane .status")]
+          .map((each) => each.innerText)
+          .join("") !== text,
       before,
     );
     return status();
