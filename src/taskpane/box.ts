@@ -5,10 +5,9 @@
 import { allowedText, type Field, type PlacedField } from "../cellar/batch/field-kinds";
 import { problemSentence, type Problem } from "../cellar/batch/problem";
 import { element } from "./dom";
-import { isAmbiguous, shownNumber, typedNumber } from "./typed-numbers";
+import { WITHOUT_MARKS, isAmbiguous, shownNumber, typedNumber } from "./typed-numbers";
 import { UNITS, quantityOf, type Quantity, type Unit, type Units } from "./units";
 
-const THOUSANDS = ". Write numbers without marks for thousands: 1250, or 1.25";
 const USUAL = "usual value";
 
 export class Box {
@@ -96,7 +95,7 @@ export class Box {
     const { label } = this.placed.field;
     const sentence = this.#inOwnUnit(problem) ?? problemSentence({ ...problem, field: label });
     const ambiguous = isNumeric(this.placed.field) && isAmbiguous(this.input.value);
-    this.message.textContent = sentence + (ambiguous ? THOUSANDS : "");
+    this.message.textContent = sentence + (ambiguous ? `. ${WITHOUT_MARKS}` : "");
   }
 
   #showIn(value: unknown): void {

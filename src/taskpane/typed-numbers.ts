@@ -20,6 +20,9 @@ export function typedNumber(typed: string): number | string | null {
   return Number.isFinite(number) ? number : text;
 }
 
+/** What to do about a number that is not guessed at. */
+export const WITHOUT_MARKS = "Write numbers without marks for thousands: 1250, or 1.25";
+
 /** Whether a text could be a number with marks for thousands. */
 export const isAmbiguous = (text: string) => /^-?[1-9]\d{0,2}([.,]\d{3})+$/.test(text.trim());
 

@@ -1583,8 +1583,6 @@ export const fr: Catalogue = {
   "{0} L short of the reserve, though enough for all {1} bottles.":
     "Il manque {0} L pour la réserve, mais assez pour les {1} bouteilles.",
   "{0} L short: enough for {1} of {2} bottles.": "Il manque {0} L : assez pour {1} bouteilles sur {2}.",
-  ". Write numbers without marks for thousands: 1250, or 1.25":
-    ". Écrire les nombres sans séparateur de milliers : 1250 ou 1,25",
   "usual value": "valeur usuelle",
   "Unit of {0}": "Unité : {0}",
   ". In {0}: {1} to {2}": ". En {0} : de {1} à {2}",
@@ -1866,8 +1864,8 @@ export const fr: Catalogue = {
   "Labour that grows with the volume": "Main-d'œuvre variant avec le volume",
   "Other materials grow with the volume; prices, rates, stock and the bottles held back stay.":
     "Les autres fournitures augmentent avec le volume ; prix, taux, stock et bouteilles conservées ne changent pas.",
-  "Write numbers without marks for thousands: 1250, or 1.25.":
-    "Écrire les nombres sans séparateur de milliers : 1250 ou 1,25.",
+  "Write numbers without marks for thousands: 1250, or 1.25":
+    "Écrire les nombres sans séparateur de milliers : 1250 ou 1,25",
   "This setting beside the form": "Ce réglage face au formulaire",
   Form: "Formulaire",
   Setting: "Réglage",

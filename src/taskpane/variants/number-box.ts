@@ -3,9 +3,7 @@
  */
 import { problemSentence } from "../../cellar/batch/problem";
 import { element } from "../dom";
-import { isAmbiguous, shownNumber, typedNumber } from "../typed-numbers";
-
-const THOUSANDS = "Write numbers without marks for thousands: 1250, or 1.25.";
+import { WITHOUT_MARKS, isAmbiguous, shownNumber, typedNumber } from "../typed-numbers";
 
 export interface Allowed {
   readonly label: string;
@@ -60,7 +58,7 @@ export class NumberBox {
       return value;
     }
     const sentence = problemSentence({ field: limits.label, given: value, remedy: `give ${limits.allowed}` });
-    this.#complain(isAmbiguous(text) ? `${sentence}. ${THOUSANDS}` : sentence);
+    this.#complain(isAmbiguous(text) ? `${sentence}. ${WITHOUT_MARKS}` : sentence);
     return undefined;
   }
 
