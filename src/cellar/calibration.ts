@@ -2,14 +2,16 @@
  * Readings on the lees: how far a fermentation has got, and the yield that explains a finished one.
  */
 import {
+  bottleCo2,
   bottlePressure,
   contentsAtShare,
   expectedPressure,
-  pressureAtShare,
+  pressuresByShare,
   underCrownCap,
   type Fill,
 } from "./carbonation";
-import { domains, isWithin } from "./domains";
+import { domains, isWithin, withoutFloatTail } from "./domains";
+import { co2FromDose } from "./fermentation";
 import { unanswerable } from "./refusal";
 import { bisect } from "./root";
 import type { ExcessBar } from "./units";
@@ -21,8 +23,8 @@ const shown = (pressure: number) => pressure.toFixed(2);
  * A reading outside what the bottle can show is refused, not pushed to the nearer end.
  */
 export function shareFermented(reading: ExcessBar, temperatureC: number, fill: Fill): number {
-  const none = pressureAtShare(fill, temperatureC, 0);
-  const all = pressureAtShare(fill, temperatureC, 1);
+  const pressureAt = pressuresByShare(fill, temperatureC);
+  const [none, all] = [pressureAt(0), pressureAt(1)];
   if (reading < none || reading > all) {
     throw unanswerable(
       "reading_bar",
@@ -31,7 +33,7 @@ export function shareFermented(reading: ExcessBar, temperatureC: number, fill: F
         "check the temperature and the dose, or take TIRAGE.YIELD if it has finished",
     );
   }
-  return bisect((share) => pressureAtShare(fill, temperatureC, share) - reading, 0, 1);
+  return bisect((share) => pressureAt(share) - reading, 0, 1);
 }
 
 /** The yield that makes the expected pressure equal to a reading on a finished fermentation. */
@@ -40,19 +42,22 @@ export function yieldFromReading(
   temperatureC: number,
   fill: Omit<Fill, "yieldShare">,
 ): number {
-  const { min, max } = domains.yieldShare;
-  const at = (yieldShare: number) => expectedPressure({ ...fill, yieldShare }, temperatureC);
   if (fill.dose === 0) {
     throw unanswerable("dose_gL", fill.dose, "no sugar gives no CO2 to measure a yield by; give more than 0");
   }
-  // pressure is linear in the yield, so two points give the line
-  const [least, most] = [at(min), at(max)];
-  const share = min + ((reading - least) / (most - least)) * (max - min);
+  const { alcoholVol, sugar } = contentsAtShare({ ...fill, yieldShare: 1 }, 1);
+  const inAll = bottleCo2(reading, temperatureC, alcoholVol, sugar, underCrownCap(fill.headspacePct));
+  const share = withoutFloatTail(
+    domains.yieldShare,
+    (inAll - fill.dissolvedCo2GL) / co2FromDose(fill.dose, 1),
+  );
   if (!isWithin(domains.yieldShare, share)) {
+    const { min, max } = domains.yieldShare;
+    const at = (yieldShare: number) => expectedPressure({ ...fill, yieldShare }, temperatureC);
     throw unanswerable(
       "reading_bar",
       reading,
-      `yields of ${min} to ${max} give ${shown(least)} to ${shown(most)} bar at ${temperatureC} °C; ` +
+      `yields of ${min} to ${max} give ${shown(at(min))} to ${shown(at(max))} bar at ${temperatureC} °C; ` +
         "check the temperature, the dose and whether it has finished",
     );
   }

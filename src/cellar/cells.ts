@@ -3,7 +3,7 @@
  */
 import { isWithin, within, type Domain } from "./domains";
 import type { LabelRuleSet } from "./label";
-import { matchWord } from "./matching";
+import { matcher } from "./matching";
 import { Refusal } from "./refusal";
 import { pressureRules } from "./rules/pressure-classes";
 import { ruleSetsOf, type ByRules, type RuleSet } from "./rules/source";
@@ -46,8 +46,8 @@ export function optionalWord<Word extends string>(
 ): Word {
   if (isBlankWord(value)) return whenBlank;
   // written as the list has it, it needs no folding
-  const written = words.find((word) => word === value);
-  return written ?? matchWord(words, (word) => [word], value, argument);
+  if ((words as readonly unknown[]).includes(value)) return value as Word;
+  return matcher(words, (word) => [word])(value, argument);
 }
 
 /** The rule sets that each kind of question can be asked by. */

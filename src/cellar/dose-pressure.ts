@@ -7,12 +7,14 @@ import {
   INVERT_PER_SUCROSE,
   LITRES_PER_KG_SUGAR,
 } from "./constants";
-import { bottlePressure, headspaceCapacity, nitrogenAt, underCrownCap } from "./closed-bottle";
-import { domains, isWithin } from "./domains";
+import { headspaceCapacity, nitrogenAt, underCrownCap } from "./closed-bottle";
+import { domains, isWithin, withoutFloatTail } from "./domains";
 import { alcoholFromSugar, co2FromDose, wineShare } from "./fermentation";
 import { unanswerable } from "./refusal";
-import { LOSS_PER_VOL, solubility, temperatureFactor } from "./solubility";
+import { LOSS_PER_VOL, shareOfSolubility, solubility, temperatureFactor } from "./solubility";
 import {
+  absoluteBar,
+  absoluteToExcess,
   excessToAbsolute,
   invertGL,
   sucroseGL,
@@ -56,8 +58,20 @@ export function contentsAtShare(
 
 /** Excess pressure when this share (0 to 1) of the dose has fermented. */
 export function pressureAtShare(fill: Fill, temperatureC: number, share: number): ExcessBar {
-  const { alcoholVol, co2GL, sugar } = contentsAtShare(fill, share);
-  return bottlePressure(co2GL, temperatureC, alcoholVol, sugar, underCrownCap(fill.headspacePct));
+  return pressuresByShare(fill, temperatureC)(share);
+}
+
+/** The same for many shares at one temperature: what only the temperature decides is worked out once. */
+export function pressuresByShare(fill: Fill, temperatureC: number): (share: number) => ExcessBar {
+  const bottle = underCrownCap(fill.headspacePct);
+  const factor = temperatureFactor(temperatureC);
+  const head = headspaceCapacity(bottle, temperatureC);
+  const nitrogen = nitrogenAt(bottle, temperatureC);
+  return (share) => {
+    const { alcoholVol, co2GL, sugar } = contentsAtShare(fill, share);
+    const capacity = factor * shareOfSolubility(alcoholVol, sugar) + head;
+    return absoluteToExcess(absoluteBar(co2GL / capacity + nitrogen));
+  };
 }
 
 /** % vol that 1 g/L of dose adds, its dilution included. */
@@ -84,6 +98,7 @@ export function doseForPressure(
   const capacityAtNoDose =
     solubility(temperatureC, rest.baseAlcoholVol, DRY) + headspaceCapacity(bottle, temperatureC);
   const dose = withoutFloatTail(
+    domains.doseGL,
     (co2Bar * capacityAtNoDose - rest.dissolvedCo2GL) /
       (CO2_PER_SUCROSE * rest.yieldShare + co2Bar * capacityLostPerDose(temperatureC, rest.baseAlcoholVol)),
   );
@@ -98,11 +113,4 @@ export function doseForPressure(
     );
   }
   return sucroseGL(dose);
-}
-
-/** The last bits of a float must not refuse the pressure of the smallest or the largest dose. */
-function withoutFloatTail(dose: number): number {
-  const { min, max } = domains.doseGL;
-  const bound = Math.min(Math.max(dose, min), max);
-  return Math.abs(dose - bound) <= 1e-10 ? bound : dose;
 }

@@ -15,7 +15,10 @@ export const DENSITY_COEFFICIENTS = [998.2, 385.1761, 135.3705, 40.9299, -3.9643
 /** Density of a sucrose solution at 20 °C, kg/m³, from its °Brix (g of sucrose in 100 g). */
 export function sucroseDensity(brix: number): number {
   const massFraction = brix / 100;
-  return DENSITY_COEFFICIENTS.reduceRight((sum, coefficient) => sum * massFraction + coefficient, 0);
+  let density = 0;
+  for (let power = DENSITY_COEFFICIENTS.length - 1; power >= 0; power--)
+    density = density * massFraction + DENSITY_COEFFICIENTS[power]!;
+  return density;
 }
 
 /** Strength, g of sucrose in a litre at 20 °C, from °Brix. */

@@ -2,7 +2,7 @@
  * Which sweetness terms a sugar content permits, and how close the edge is. Sugar always as analysed:
  * g/L of glucose + fructose, sucrose counted as such.
  */
-import { matchWord } from "./matching";
+import { matcher } from "./matching";
 import {
   sweetnessRules,
   type Language,
@@ -21,7 +21,7 @@ export function permittedBands(
   sugarAdded: boolean,
   rules: SweetnessRuleSet,
 ): SweetnessBand[] {
-  return bands(rules).filter((band) => holds(band, sugar) && conditionMet(band, sugarAdded));
+  return bands(rules).filter((band) => permits(band, sugar, sugarAdded));
 }
 
 /** The words permitted on a label, driest first; every sugar content has at least one. */
@@ -34,9 +34,26 @@ export function permittedTerms(
   return permittedBands(sugar, sugarAdded, rules).map((band) => band.terms[language][0]);
 }
 
+/** The driest of them. */
+export function driestTerm(
+  sugar: InvertGL,
+  sugarAdded: boolean,
+  rules: SweetnessRuleSet,
+  language: Language,
+): string {
+  return bands(rules).find((band) => permits(band, sugar, sugarAdded))!.terms[language][0];
+}
+
+const bandNamed = (rules: SweetnessRuleSet) =>
+  matcher(bands(rules), (band) => Object.values(band.terms).flat());
+const namedBy: Readonly<Record<SweetnessRuleSet, ReturnType<typeof bandNamed>>> = {
+  EU: bandNamed("EU"),
+  OIV: bandNamed("OIV"),
+};
+
 /** The band a word stands for, in any language of the data. */
 export function bandOfTerm(term: unknown, rules: SweetnessRuleSet, argument: string): SweetnessBand {
-  return matchWord(bands(rules), (band) => Object.values(band.terms).flat(), term, argument);
+  return namedBy[rules](term, argument);
 }
 
 /** Whether a term fits; the tolerance of an analysis never lifts the no-sugar-added condition. */
@@ -69,6 +86,9 @@ const belowHigh = ({ high, highIncluded }: SweetnessBand, sugar: InvertGL) =>
   high === null || (highIncluded ? sugar <= high : sugar < high);
 
 const holds = (band: SweetnessBand, sugar: InvertGL) => aboveLow(band, sugar) && belowHigh(band, sugar);
+
+const permits = (band: SweetnessBand, sugar: InvertGL, sugarAdded: boolean) =>
+  holds(band, sugar) && conditionMet(band, sugarAdded);
 
 function conditionMet(band: SweetnessBand, sugarAdded: boolean): boolean {
   return !(band.onlyWithoutAddedSugar === true && sugarAdded);

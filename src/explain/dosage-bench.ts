@@ -6,7 +6,7 @@ import { domains, within } from "../cellar/domains";
 import { GLASS_ML, shareOfStronger, trialRow } from "../cellar/dosage";
 import { unanswerable } from "../cellar/refusal";
 import { sweetnessRules } from "../cellar/rules/sweetness-bands";
-import { permittedTerms } from "../cellar/sweetness";
+import { driestTerm } from "../cellar/sweetness";
 import { invertGL } from "../cellar/units";
 import { bottle, dosageStep, liqueur, wine } from "./dosage";
 import { explainer } from "./notebook";
@@ -45,7 +45,7 @@ export const bench = {
         if (inFull) on.say(`${inProse(target)} g/L cannot be reached`, row.reason);
         return [target, "", "", row.reason];
       }
-      const term = permittedTerms(invertGL(target), target > w, "EU", "en")[0]!;
+      const term = driestTerm(invertGL(target), target > w, "EU", "en");
       if (inFull) {
         dosageStep(on, row.bottleMl, target === w, x);
         on.constant({

@@ -2,7 +2,7 @@
  * DOSAGE functions for the bench: blends and trials.
  */
 import { shareOfStronger, trialRow } from "../cellar/dosage";
-import { permittedTerms } from "../cellar/sweetness";
+import { driestTerm } from "../cellar/sweetness";
 import { invertGL } from "../cellar/units";
 import { unanswerable } from "../cellar/refusal";
 import { answer, domains, filledCells, given } from "./arguments";
@@ -57,12 +57,7 @@ export function dosageTrial(
     return wanted.map((target) => {
       const row = trialRow(bottle, wine, target, liqueur);
       if ("reason" in row) return [target, "", "", row.reason];
-      return [
-        target,
-        row.bottleMl,
-        row.glassMl,
-        permittedTerms(invertGL(target), target > wine, "EU", "en")[0]!,
-      ];
+      return [target, row.bottleMl, row.glassMl, driestTerm(invertGL(target), target > wine, "EU", "en")];
     });
   });
 }

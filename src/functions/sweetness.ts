@@ -33,7 +33,14 @@ export function sweetnessTerm(
   rules?: string,
   language?: string,
 ): string {
-  return answer(() => permitted(sugar_gL, sugarAdded, rules, language)[0]!);
+  return answer(() =>
+    sweetness.driestTerm(
+      invertGL(given(domains.strengthGL, sugar_gL, "sugar_gL")),
+      optionalTruth(sugarAdded, "sugarAdded", true),
+      optionalSweetnessRules(rules),
+      optionalLanguage(language),
+    ),
+  );
 }
 
 /**

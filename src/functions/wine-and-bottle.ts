@@ -21,6 +21,18 @@ export function wineAndBottle(
 }
 
 /** A bottle as filled at tirage: the dose, the wine and the bottle. */
-export function filledBottle(dose_gL: unknown, ...rest: Parameters<typeof wineAndBottle>) {
-  return { dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")), ...wineAndBottle(...rest) };
+export function filledBottle(
+  dose_gL: unknown,
+  alcohol_vol: unknown,
+  yieldShare: unknown,
+  headspace_pct: unknown,
+  dissolvedCO2_gL: unknown,
+) {
+  return {
+    dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
+    baseAlcoholVol: given(domains.baseAlcoholVol, alcohol_vol, "alcohol_vol"),
+    yieldShare: optional(domains.yieldShare, yieldShare, "yield_share", DEFAULT_YIELD),
+    headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),
+    dissolvedCo2GL: optional(domains.dissolvedCo2GL, dissolvedCO2_gL, "dissolvedCO2_gL", 0),
+  };
 }

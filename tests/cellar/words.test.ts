@@ -1,6 +1,6 @@
 import { isoFromSerial, serialFromDate, serialFromIso } from "../../src/cellar/ageing";
 import { domains, isWithin, rangeText, within, type Domain } from "../../src/cellar/domains";
-import { fold, matchWord } from "../../src/cellar/matching";
+import { fold, matcher } from "../../src/cellar/matching";
 import { Refusal, isRefusal, unanswerable, wordGiven, wordNumber } from "../../src/cellar/refusal";
 import { designationNamed } from "../../src/cellar/rules/designations";
 import { sourceText, commonPractice, source } from "../../src/cellar/rules/source";
@@ -22,7 +22,8 @@ describe("matching", () => {
       { id: 1, words: ["Un", "Uno"] },
       { id: 2, words: ["Deux", "un"] },
     ];
-    const match = (given: unknown) => matchWord(list, (entry) => entry.words, given, "which").id;
+    const found = matcher(list, (entry) => entry.words);
+    const match = (given: unknown) => found(given, "which").id;
     expect(match("UNO")).toBe(1);
     expect(match("un")).toBe(1);
     expect(match(" deux")).toBe(2);

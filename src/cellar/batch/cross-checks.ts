@@ -2,10 +2,10 @@
  * What one field demands of another. A demand is looked at only where the fields it stands on are sound themselves,
  * so that it can be told together with everything else that is wrong.
  */
-import { matchWord } from "../matching";
 import { Refusal } from "../refusal";
 import { sweetnessRules } from "../rules/sweetness-bands";
 import { rangeText } from "../domains";
+import { bandOfTerm } from "../sweetness";
 import { READING_KEYS } from "./cellar-book";
 import { OTHER_KEYS } from "./materials";
 import { fields, type BatchInputs } from "./fields";
@@ -106,7 +106,7 @@ function disagreements(
   if (sound("batch.rules", "batch.language", "dosage.term") && dosage.term !== "") {
     const { bands } = sweetnessRules[batch.rules];
     try {
-      matchWord(bands, (band) => Object.values(band.terms).flat(), dosage.term, "dosage.term");
+      bandOfTerm(dosage.term, batch.rules, "dosage.term");
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
       const usual = bands.map((band) => band.terms[batch.language][0]).join(", ");

@@ -2,7 +2,7 @@
  * Ageing minima by designation, months: on the lees (tirage to disgorging) and in all (tirage to release).
  * Mostly read in trade bodies' pages, so marked secondary.
  */
-import { matchWord } from "../matching";
+import { matcher } from "../matching";
 import { source, type Source } from "./source";
 
 export interface Designation {
@@ -53,6 +53,4 @@ export const designations: readonly Designation[] = [
 ];
 
 /** The designation of this name, or a refusal that lists what is known. */
-export function designationNamed(name: unknown, argument: string): Designation {
-  return matchWord(designations, (each) => [each.name], name, argument);
-}
+export const designationNamed = matcher(designations, (each) => [each.name]);
