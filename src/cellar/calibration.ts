@@ -6,14 +6,14 @@ import {
   bottlePressure,
   contentsAtShare,
   expectedPressure,
-  pressuresByShare,
+  pressureAtShare,
+  shareAtPressure,
   underCrownCap,
   type Fill,
 } from "./carbonation";
 import { domains, isWithin, withoutFloatTail } from "./domains";
 import { co2FromDose } from "./fermentation";
 import { unanswerable } from "./refusal";
-import { bisect } from "./root";
 import type { ExcessBar } from "./units";
 
 const shown = (pressure: number) => pressure.toFixed(2);
@@ -23,8 +23,8 @@ const shown = (pressure: number) => pressure.toFixed(2);
  * A reading outside what the bottle can show is refused, not pushed to the nearer end.
  */
 export function shareFermented(reading: ExcessBar, temperatureC: number, fill: Fill): number {
-  const pressureAt = pressuresByShare(fill, temperatureC);
-  const [none, all] = [pressureAt(0), pressureAt(1)];
+  const none = pressureAtShare(fill, temperatureC, 0);
+  const all = pressureAtShare(fill, temperatureC, 1);
   if (reading < none || reading > all) {
     throw unanswerable(
       "reading_bar",
@@ -33,7 +33,10 @@ export function shareFermented(reading: ExcessBar, temperatureC: number, fill: F
         "check the temperature and the dose, or take TIRAGE.YIELD if it has finished",
     );
   }
-  return bisect((share) => pressureAt(share) - reading, 0, 1);
+  if (reading === none) return 0;
+  if (reading === all) return 1;
+  // only the last bits of a float can lie outside
+  return Math.min(Math.max(shareAtPressure(reading, temperatureC, fill), 0), 1);
 }
 
 /** The yield that makes the expected pressure equal to a reading on a finished fermentation. */

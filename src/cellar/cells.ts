@@ -46,7 +46,7 @@ export function optionalWord<Word extends string>(
 ): Word {
   if (isBlankWord(value)) return whenBlank;
   // written as the list has it, it needs no folding
-  if ((words as readonly unknown[]).includes(value)) return value as Word;
+  for (const word of words) if (word === value) return word;
   return matcher(words, (word) => [word])(value, argument);
 }
 

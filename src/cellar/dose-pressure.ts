@@ -7,14 +7,12 @@ import {
   INVERT_PER_SUCROSE,
   LITRES_PER_KG_SUGAR,
 } from "./constants";
-import { headspaceCapacity, nitrogenAt, underCrownCap } from "./closed-bottle";
+import { bottlePressure, headspaceCapacity, nitrogenAt, underCrownCap } from "./closed-bottle";
 import { domains, isWithin, withoutFloatTail } from "./domains";
 import { alcoholFromSugar, co2FromDose, wineShare } from "./fermentation";
 import { unanswerable } from "./refusal";
-import { LOSS_PER_VOL, shareOfSolubility, solubility, temperatureFactor } from "./solubility";
+import { leftByAlcohol, leftBySugar, LOSS_PER_VOL, temperatureFactor } from "./solubility";
 import {
-  absoluteBar,
-  absoluteToExcess,
   excessToAbsolute,
   invertGL,
   sucroseGL,
@@ -35,14 +33,12 @@ export interface Fill {
   readonly dissolvedCo2GL: number;
 }
 
-const DRY = invertGL(0);
-
 /** Expected excess pressure under the crown cap when the dose has fermented out. */
 export function expectedPressure(fill: Fill, temperatureC: number): ExcessBar {
   return pressureAtShare(fill, temperatureC, 1);
 }
 
-/** What a litre of the filled bottle holds when this share (0 to 1) of the dose has fermented. */
+/** What a litre of the filled bottle holds when this share (0 to 1) of the dose has fermented; all of it is linear in the share. */
 export function contentsAtShare(
   fill: Fill,
   share: number,
@@ -58,20 +54,28 @@ export function contentsAtShare(
 
 /** Excess pressure when this share (0 to 1) of the dose has fermented. */
 export function pressureAtShare(fill: Fill, temperatureC: number, share: number): ExcessBar {
-  return pressuresByShare(fill, temperatureC)(share);
+  const { alcoholVol, co2GL, sugar } = contentsAtShare(fill, share);
+  return bottlePressure(co2GL, temperatureC, alcoholVol, sugar, underCrownCap(fill.headspacePct));
 }
 
-/** The same for many shares at one temperature: what only the temperature decides is worked out once. */
-export function pressuresByShare(fill: Fill, temperatureC: number): (share: number) => ExcessBar {
+/**
+ * The share of the dose fermented that makes this excess pressure, its inverse: what alcohol and what sugar leave of
+ * the solubility are both linear in the share, so that their product makes it the root of a square equation.
+ */
+export function shareAtPressure(pressure: ExcessBar, temperatureC: number, fill: Fill): number {
   const bottle = underCrownCap(fill.headspacePct);
-  const factor = temperatureFactor(temperatureC);
-  const head = headspaceCapacity(bottle, temperatureC);
-  const nitrogen = nitrogenAt(bottle, temperatureC);
-  return (share) => {
-    const { alcoholVol, co2GL, sugar } = contentsAtShare(fill, share);
-    const capacity = factor * shareOfSolubility(alcoholVol, sugar) + head;
-    return absoluteToExcess(absoluteBar(co2GL / capacity + nitrogen));
-  };
+  const co2Bar = excessToAbsolute(pressure) - nitrogenAt(bottle, temperatureC);
+  const [before, after] = [contentsAtShare(fill, 0), contentsAtShare(fill, 1)];
+  const wine = leftByAlcohol(before.alcoholVol);
+  const wineChange = leftByAlcohol(after.alcoholVol) - wine;
+  const sweet = leftBySugar(before.sugar);
+  const sweetChange = leftBySugar(after.sugar) - sweet;
+  const scale = co2Bar * temperatureFactor(temperatureC);
+  const square = scale * wineChange * sweetChange;
+  const linear = scale * (wine * sweetChange + wineChange * sweet) - (after.co2GL - before.co2GL);
+  const constant = scale * wine * sweet + co2Bar * headspaceCapacity(bottle, temperatureC) - before.co2GL;
+  // the form that does not lose digits where the square term is small
+  return (2 * constant) / (Math.sqrt(linear * linear - 4 * square * constant) - linear);
 }
 
 /** % vol that 1 g/L of dose adds, its dilution included. */
@@ -79,9 +83,9 @@ export function alcoholPerDose(baseAlcoholVol: number): number {
   return INVERT_PER_SUCROSE / INVERT_G_PER_L_PER_VOL - (baseAlcoholVol * LITRES_PER_KG_SUGAR) / 1000;
 }
 
-/** Solubility lost to the alcohol of 1 g/L of dose, g/L per bar. */
-export function capacityLostPerDose(temperatureC: number, baseAlcoholVol: number): number {
-  return LOSS_PER_VOL * temperatureFactor(temperatureC) * alcoholPerDose(baseAlcoholVol);
+/** Solubility lost to the alcohol of 1 g/L of dose, g/L per bar; the factor is that of the temperature. */
+export function capacityLostPerDose(factor: number, baseAlcoholVol: number): number {
+  return LOSS_PER_VOL * factor * alcoholPerDose(baseAlcoholVol);
 }
 
 /**
@@ -95,12 +99,13 @@ export function doseForPressure(
 ): SucroseGL {
   const bottle = underCrownCap(rest.headspacePct);
   const co2Bar = excessToAbsolute(pressure) - nitrogenAt(bottle, temperatureC);
+  const factor = temperatureFactor(temperatureC);
   const capacityAtNoDose =
-    solubility(temperatureC, rest.baseAlcoholVol, DRY) + headspaceCapacity(bottle, temperatureC);
+    factor * leftByAlcohol(rest.baseAlcoholVol) + headspaceCapacity(bottle, temperatureC);
   const dose = withoutFloatTail(
     domains.doseGL,
     (co2Bar * capacityAtNoDose - rest.dissolvedCo2GL) /
-      (CO2_PER_SUCROSE * rest.yieldShare + co2Bar * capacityLostPerDose(temperatureC, rest.baseAlcoholVol)),
+      (CO2_PER_SUCROSE * rest.yieldShare + co2Bar * capacityLostPerDose(factor, rest.baseAlcoholVol)),
   );
   if (!isWithin(domains.doseGL, dose)) {
     const reached = (extreme: number) =>

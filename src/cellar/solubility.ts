@@ -32,13 +32,12 @@ export function temperatureFactor(temperatureC: number): number {
 
 /** Solubility of CO2 in wine, g/L per bar of CO2 above it. */
 export function solubility(temperatureC: number, alcoholVol: number, sugar: InvertGL): number {
-  return temperatureFactor(temperatureC) * shareOfSolubility(alcoholVol, sugar);
+  return temperatureFactor(temperatureC) * leftByAlcohol(alcoholVol) * leftBySugar(sugar);
 }
 
-/** What alcohol and sugar leave of the solubility at any temperature. */
-export function shareOfSolubility(alcoholVol: number, sugar: InvertGL): number {
-  return (ALCOHOL_FREE - LOSS_PER_VOL * alcoholVol) * (1 - LOSS_PER_GL * sugar);
-}
+/** The share of the solubility that water and alcohol leave, and that which sugar leaves of it. */
+export const leftByAlcohol = (alcoholVol: number) => ALCOHOL_FREE - LOSS_PER_VOL * alcoholVol;
+export const leftBySugar = (sugar: InvertGL) => 1 - LOSS_PER_GL * sugar;
 
 /** Dissolved CO2, g/L, at equilibrium with CO2 alone above the wine. */
 export function dissolvedCo2(

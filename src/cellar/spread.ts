@@ -6,7 +6,7 @@ import { GAS_GL_K_PER_BAR, headspaceCapacity, nitrogenAt, underCrownCap } from "
 import { capacityLostPerDose, type Fill } from "./dose-pressure";
 import { alcoholAfter, co2FromDose } from "./fermentation";
 import { unanswerable } from "./refusal";
-import { DISSOLUTION_J_PER_MOL, REFERENCE_K, solubility } from "./solubility";
+import { DISSOLUTION_J_PER_MOL, leftByAlcohol, REFERENCE_K, temperatureFactor } from "./solubility";
 import { absoluteBar, absoluteToExcess, excessBar, invertGL, kelvin, type ExcessBar } from "./units";
 
 const DRY = invertGL(0);
@@ -44,15 +44,16 @@ export function pressureSlopes(fill: Fill, temperatureC: number): PressureSlopes
   const bottle = underCrownCap(fill.headspacePct);
   const T = kelvin(temperatureC);
   const alcohol = alcoholAfter(fill.baseAlcoholVol, fill.dose, DRY);
-  const solved = solubility(temperatureC, alcohol, DRY);
-  const capacity = solved + headspaceCapacity(bottle, temperatureC);
+  const factor = temperatureFactor(temperatureC);
+  const solved = factor * leftByAlcohol(alcohol);
+  const head = headspaceCapacity(bottle, temperatureC);
+  const capacity = solved + head;
   const co2Bar = (co2FromDose(fill.dose, fill.yieldShare) + fill.dissolvedCo2GL) / capacity;
-  const capacityPerKelvin =
-    -(solved * DISSOLUTION_J_PER_MOL) / (GAS_CONSTANT * T * T) - headspaceCapacity(bottle, temperatureC) / T;
+  const capacityPerKelvin = -(solved * DISSOLUTION_J_PER_MOL) / (GAS_CONSTANT * T * T) - head / T;
   return {
     co2Bar,
     perDose:
-      (CO2_PER_SUCROSE * fill.yieldShare + co2Bar * capacityLostPerDose(temperatureC, fill.baseAlcoholVol)) /
+      (CO2_PER_SUCROSE * fill.yieldShare + co2Bar * capacityLostPerDose(factor, fill.baseAlcoholVol)) /
       capacity,
     perYield: (fill.dose * CO2_PER_SUCROSE) / capacity,
     perKelvin: (-co2Bar * capacityPerKelvin) / capacity + bottle.nitrogenBar / REFERENCE_K,
@@ -63,14 +64,12 @@ export function pressureSlopes(fill: Fill, temperatureC: number): PressureSlopes
 /** Where 95 % of the bottles lie: each deviation through its first derivative, summed in quadrature. */
 export function pressureRange(fill: Fill, temperatureC: number, spread: Spread): PressureRange {
   const slopes = pressureSlopes(fill, temperatureC);
-  const halfWidth =
-    NORMAL_95 *
-    Math.hypot(
-      slopes.perDose * spread.doseGL,
-      slopes.perYield * spread.yieldShare,
-      slopes.perKelvin * spread.temperatureC,
-      slopes.perHeadspacePct * spread.headspacePct,
-    );
+  const byDose = slopes.perDose * spread.doseGL;
+  const byYield = slopes.perYield * spread.yieldShare;
+  const byTemperature = slopes.perKelvin * spread.temperatureC;
+  const byHeadspace = slopes.perHeadspacePct * spread.headspacePct;
+  const variance = byDose ** 2 + byYield ** 2 + byTemperature ** 2 + byHeadspace ** 2;
+  const halfWidth = NORMAL_95 * Math.sqrt(variance);
   const nitrogen = nitrogenAt(underCrownCap(fill.headspacePct), temperatureC);
   const expected = absoluteToExcess(absoluteBar(slopes.co2Bar + nitrogen));
   if (expected - halfWidth < -ATMOSPHERE_BAR) {

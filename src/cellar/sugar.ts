@@ -11,14 +11,12 @@ import { sucroseGL, type SucroseGL } from "./units";
 
 /** ICUMSA density of pure sucrose solutions at 20 °C, kg/m³: coefficients of the powers of the mass fraction (read). */
 export const DENSITY_COEFFICIENTS = [998.2, 385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.289] as const;
+const [c0, c1, c2, c3, c4, c5, c6] = DENSITY_COEFFICIENTS;
 
 /** Density of a sucrose solution at 20 °C, kg/m³, from its °Brix (g of sucrose in 100 g). */
 export function sucroseDensity(brix: number): number {
-  const massFraction = brix / 100;
-  let density = 0;
-  for (let power = DENSITY_COEFFICIENTS.length - 1; power >= 0; power--)
-    density = density * massFraction + DENSITY_COEFFICIENTS[power]!;
-  return density;
+  const w = brix / 100;
+  return c0 + w * (c1 + w * (c2 + w * (c3 + w * (c4 + w * (c5 + w * c6)))));
 }
 
 /** Strength, g of sucrose in a litre at 20 °C, from °Brix. */

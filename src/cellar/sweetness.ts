@@ -21,7 +21,9 @@ export function permittedBands(
   sugarAdded: boolean,
   rules: SweetnessRuleSet,
 ): SweetnessBand[] {
-  return bands(rules).filter((band) => permits(band, sugar, sugarAdded));
+  const permitted: SweetnessBand[] = [];
+  for (const band of bands(rules)) if (permits(band, sugar, sugarAdded)) permitted.push(band);
+  return permitted;
 }
 
 /** The words permitted on a label, driest first; every sugar content has at least one. */

@@ -10,6 +10,7 @@ import {
   pressureRange,
   pressureSlopes,
   solubility,
+  temperatureFactor,
   underCrownCap,
   contentsAtShare,
 } from "../cellar/carbonation";
@@ -77,7 +78,7 @@ export const tiragePressure = {
       on.step(
         "By so much does that alcohol lower what the wine holds",
         "q = e·K·a1",
-        capacityLostPerDose(celsius, rest.baseAlcoholVol),
+        capacityLostPerDose(temperatureFactor(celsius), rest.baseAlcoholVol),
         "g/L/bar per g/L",
       );
       on.step(

@@ -47,7 +47,7 @@ export const tirageReadings = {
       on.found("With no sugar fermented the bottle would show", pressureAtShare(fill, celsius, 0), "bar");
       on.found("With all of it fermented", pressureAtShare(fill, celsius, 1), "bar");
       on.found(
-        "[x] The pressure rises with the share in between. The share that makes the bottle show the reading, found by bisection: the span is halved until nothing lies between its ends",
+        "[x] The pressure rises with the share in between. Alcohol and sugar change evenly with it, so that the share that makes the bottle show the reading is the root of a square equation",
         share,
         "",
       );

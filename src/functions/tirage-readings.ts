@@ -18,7 +18,7 @@ import { filledBottle } from "./wine-and-bottle";
  * @param [headspace_pct] Headspace, % of the wine's volume (0.5 to 20); blank = 3.333.
  * @param [dissolvedCO2_gL] CO2 already in the base wine, g/L (0 to 5); blank = 0.
  * @returns share, 0 to 1
- * @equation the root x of P(x) = reading; unfermented sugar and missing alcohol change the solubility
+ * @equation the root x of P(x) = reading, a square equation; unfermented sugar and missing alcohol change the solubility
  * @source derived from TIRAGE.PRESSURE; solubility: Commission Regulation (EEC) 2676/90 and OIV-MA-AS314
  * @refuses #N/A where the bottle cannot show that reading
  * @caution Bottles are under pressure while they are read: face and hand protection.

@@ -2553,8 +2553,8 @@ export const fr: Catalogue = {
   "low, expected and high, {0}": "basse, attendue et haute, {0}",
   "With no sugar fermented the bottle would show": "Sans sucre fermenté, la bouteille montrerait",
   "With all of it fermented": "Avec tout le sucre fermenté",
-  "[x] The pressure rises with the share in between. The share that makes the bottle show the reading, found by bisection: the span is halved until nothing lies between its ends":
-    "[x] Entre les deux, la pression croît avec la part. La part pour laquelle la bouteille montre le relevé, trouvée par dichotomie : l'intervalle est coupé en deux jusqu'à ce que rien ne reste entre ses bornes",
+  "[x] The pressure rises with the share in between. Alcohol and sugar change evenly with it, so that the share that makes the bottle show the reading is the root of a square equation":
+    "[x] Entre les deux, la pression croît avec la part. L'alcool et le sucre varient régulièrement avec elle, de sorte que la part pour laquelle la bouteille montre le relevé est la racine d'une équation du second degré",
   "Check, the share put back in. CO2 so far": "Contrôle, avec cette part. CO2 à ce stade",
   "Alcohol so far": "Alcool à ce stade",
   "Sugar not yet fermented, as glucose + fructose": "Sucre non encore fermenté, en glucose + fructose",
@@ -2916,10 +2916,10 @@ export const fr: Catalogue = {
   "With no sugar fermented the bottle would show: {0}.":
     "Sans sucre fermenté, la bouteille montrerait : {0}.",
   "With all of it fermented: {0}.": "Avec tout le sucre fermenté : {0}.",
-  "The pressure rises with the share in between. The share that makes the bottle show the reading, found by bisection: the span is halved until nothing lies between its ends":
-    "Entre les deux, la pression croît avec la part. La part pour laquelle la bouteille montre le relevé, trouvée par dichotomie : l'intervalle est coupé en deux jusqu'à ce que rien ne reste entre ses bornes",
-  "The pressure rises with the share in between. The share that makes the bottle show the reading, found by bisection: the span is halved until nothing lies between its ends: {0}.":
-    "Entre les deux, la pression croît avec la part. La part pour laquelle la bouteille montre le relevé, trouvée par dichotomie : l'intervalle est coupé en deux jusqu'à ce que rien ne reste entre ses bornes : {0}.",
+  "The pressure rises with the share in between. Alcohol and sugar change evenly with it, so that the share that makes the bottle show the reading is the root of a square equation":
+    "Entre les deux, la pression croît avec la part. L'alcool et le sucre varient régulièrement avec elle, de sorte que la part pour laquelle la bouteille montre le relevé est la racine d'une équation du second degré",
+  "The pressure rises with the share in between. Alcohol and sugar change evenly with it, so that the share that makes the bottle show the reading is the root of a square equation: {0}.":
+    "Entre les deux, la pression croît avec la part. L'alcool et le sucre varient régulièrement avec elle, de sorte que la part pour laquelle la bouteille montre le relevé est la racine d'une équation du second degré : {0}.",
   "Check, the share put back in. CO2 so far: {0}.": "Contrôle, avec cette part. CO2 à ce stade : {0}.",
   "Alcohol so far: {0}.": "Alcool à ce stade : {0}.",
   "Sugar not yet fermented, as glucose + fructose: {0}.":

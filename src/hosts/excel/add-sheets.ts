@@ -9,8 +9,9 @@ import { look, type Look } from "./look";
 import type { Progress } from "../host";
 import type { Offered } from "./offered";
 import { addExtras } from "./extras";
-import { ADDING_BYTES, Requests, differenceBytes, writingBytes } from "./requests";
+import { Requests } from "./requests";
 import { writeSheet } from "./sheet";
+import { costOf, SHEET_COST } from "./sizes";
 import { addValidations } from "./validations";
 
 interface Begun {
@@ -73,10 +74,11 @@ async function begin(
   for (const [index, data] of sheets.entries()) {
     const [making, name] = [makings[index]!, drafts[index]!];
     const model = making.kind === "copy" ? all[making.of] : undefined;
-    await requests.makeRoom(making.kind === "model" ? writingBytes(making.start) : ADDING_BYTES);
+    // added or copied, named, and its id asked for
+    await requests.makeRoom(SHEET_COST + costOf(1, 3, name, data.name));
     const sheet = model ? model.sheet.copy("End") : context.workbook.worksheets.add(name);
     if (model) sheet.name = name;
-    if (making.kind === "model") writeSheet(sheet, { ...making.start, name }, offered);
+    if (making.kind === "model") await requests.queue(writeSheet(sheet, { ...making.start, name }, offered));
     all.push({ sheet: sheet.load("id"), data, making });
   }
   await requests.send();
@@ -85,25 +87,35 @@ async function begin(
 
 async function write({ context, found, offered, progress }: Work, all: readonly Begun[]): Promise<void> {
   const requests = new Requests(context, () => suspend(context, found, offered), progress?.signal);
-  await requests.makeRoom(ADDING_BYTES * all.length);
   // all before any is written: formulas may read other new sheets
-  for (const { sheet, data } of all) sheet.name = data.name;
-  all.filter(({ data }) => data.first).forEach(({ sheet }, position) => (sheet.position = position));
+  for (const { sheet, data } of all) {
+    await requests.makeRoom(SHEET_COST + costOf(0, 1, data.name));
+    sheet.name = data.name;
+  }
+  for (const [position, { sheet }] of all.filter(({ data }) => data.first).entries()) {
+    await requests.makeRoom(SHEET_COST + costOf(0, 1, position));
+    sheet.position = position;
+  }
   for (const [done, { sheet, data, making }] of all.entries()) {
     progress?.tell(done, all.length);
     if (making.kind === "alone") {
-      await requests.makeRoom(writingBytes(data));
-      writeSheet(sheet, data, offered);
+      await requests.queue(writeSheet(sheet, data, offered));
       continue;
     }
     // what a model and its copies still lack
     const [cells, validations] = [differingCells(making.start, data), laterRules(data)];
-    await requests.makeRoom(differenceBytes(cells, validations));
-    writeCells(sheet, cells);
-    if (offered.validations) addValidations(sheet, { ...data, validations }, offered);
+    await requests.makeRoom(SHEET_COST);
+    await requests.queue(writeCells(sheet, cells));
+    if (offered.validations) await requests.queue(addValidations(sheet, { ...data, validations }, offered));
   }
-  if (offered.calculation && found.calculatesByHand) for (const { sheet } of all) sheet.calculate(true);
-  all[0]?.sheet.activate();
+  if (offered.calculation && found.calculatesByHand) {
+    for (const { sheet } of all) {
+      await requests.makeRoom(SHEET_COST + costOf(0, 1, true));
+      sheet.calculate(true);
+    }
+  }
+  await requests.makeRoom(SHEET_COST + costOf(0, 1));
+  all[0]!.sheet.activate();
   await requests.send();
   progress?.tell(all.length, all.length);
 }

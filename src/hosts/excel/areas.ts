@@ -36,11 +36,12 @@ export const columnAddresses = (columns: readonly number[]) =>
 export const rowAddresses = (rows: readonly number[]) =>
   runs(rows).map(([first, last]) => `${first + 1}:${last + 1}`);
 
-/** The ranges at these addresses, in as few objects as this Excel allows. */
-export function areasAt(sheet: Excel.Worksheet, addresses: readonly string[], offered: Offered): Area[] {
-  const lists = offered.areas ? addressLists(addresses) : addresses;
-  return lists.map((list) => (list.includes(",") ? untracked(sheet.getRanges(list)) : rangeAt(sheet, list)));
-}
+/** The same addresses in as few lists as this Excel allows; each list is one object. */
+export const listsOf = (addresses: readonly string[], offered: Offered) =>
+  offered.areas ? addressLists(addresses) : addresses;
+
+export const areaAt = (sheet: Excel.Worksheet, list: string): Area =>
+  list.includes(",") ? untracked(sheet.getRanges(list)) : rangeAt(sheet, list);
 
 export const rangeAt = (sheet: Excel.Worksheet, address: string) => untracked(sheet.getRange(address));
 

@@ -3,6 +3,9 @@
  */
 import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../workbook/data";
 import { rangeAt, rectangleAddress, rectangles, type Rectangle } from "./areas";
+import { blockCost, textBytes, type Pieces } from "./sizes";
+
+type Entry = string | number | boolean;
 
 const GENERAL = "General";
 
@@ -27,51 +30,64 @@ export const holdsFormula = (formula: unknown, value: unknown) =>
 
 export const entryOf = (value: CellValue) => (typeof value === "string" ? asTyped(value) : (value ?? ""));
 
-export function writeContents(sheet: Excel.Worksheet, { cells }: SheetData): void {
+export function* writeContents(sheet: Excel.Worksheet, { cells }: SheetData): Pieces {
   const all = boundsOf(cells);
   if (!all) return;
   // "" is blank, and shorter than null
-  rangeAt(sheet, rectangleAddress(all)).formulas = block<string | number | boolean, PlacedCell>(
-    all,
-    cells,
-    "",
-    written,
-  );
+  yield* setBlock(sheet, "formulas", all, block<Entry, PlacedCell>(all, cells, "", written));
 
   // After the formulas, and General where a formula has no format: Excel lends a formula the format of what
   // it reads. null leaves a cell alone.
   const formatted = cells.filter((cell) => cell.format !== undefined || cell.formula !== undefined);
   const bounds = boundsOf(formatted);
   if (!bounds) return;
-  rangeAt(sheet, rectangleAddress(bounds)).numberFormat = block<string | null, PlacedCell>(
-    bounds,
-    formatted,
-    null,
-    ({ format = GENERAL }) => format,
-  );
+  const formats = block<string | null, PlacedCell>(bounds, formatted, null, ({ format = GENERAL }) => format);
+  yield* setBlock(sheet, "numberFormat", bounds, formats);
 }
 
-function written({ value, formula }: PlacedCell): string | number | boolean {
+/** The rows of a block that go together: no more than fill up a request well. */
+const ROWS_BYTES = 250_000;
+
+/** A block of any size, as one where it is small. */
+export function* setBlock(
+  sheet: Excel.Worksheet,
+  what: "formulas" | "numberFormat",
+  area: Rectangle,
+  entries: readonly (readonly unknown[])[],
+): Pieces {
+  let [from, bytes] = [0, 0];
+  for (const [index, line] of entries.entries()) {
+    bytes += textBytes(line);
+    if (bytes < ROWS_BYTES && index < entries.length - 1) continue;
+    const address = rectangleAddress({ ...area, row: area.row + from, lastRow: area.row + index });
+    const rows = entries.slice(from, index + 1);
+    yield blockCost(address, rows);
+    rangeAt(sheet, address)[what] = rows as unknown[][];
+    [from, bytes] = [index + 1, 0];
+  }
+}
+
+function written({ value, formula }: PlacedCell): Entry {
   if (formula !== undefined) return `=${formula}`;
   return entryOf(value);
 }
 
 /** Only these cells, on a sheet that has its looks and formats. */
-export function writeCells(sheet: Excel.Worksheet, cells: readonly PlacedCell[]): void {
+export function* writeCells(sheet: Excel.Worksheet, cells: readonly PlacedCell[]): Pieces {
   for (const { area, within } of gathered(cells)) {
-    rangeAt(sheet, rectangleAddress(area)).formulas = block<string | number | boolean, PlacedCell>(
-      area,
-      within,
-      "",
-      written,
-    );
+    yield* setBlock(sheet, "formulas", area, block<Entry, PlacedCell>(area, within, "", written));
   }
   // again, as Excel has just lent these a format
   const general = cells.filter(
     ({ formula, format = GENERAL }) => formula !== undefined && format === GENERAL,
   );
   for (const { area, within } of gathered(general)) {
-    rangeAt(sheet, rectangleAddress(area)).numberFormat = block(area, within, "", () => GENERAL);
+    yield* setBlock(
+      sheet,
+      "numberFormat",
+      area,
+      block(area, within, "", () => GENERAL),
+    );
   }
 }
 
@@ -79,13 +95,16 @@ export function writeCells(sheet: Excel.Worksheet, cells: readonly PlacedCell[])
 export function gathered<Cell extends Placed>(
   cells: readonly Cell[],
 ): { readonly area: Rectangle; readonly within: readonly Cell[] }[] {
-  return rectangles(cells).map((area) => ({
-    area,
-    within: cells.filter(
-      ({ row, column }) =>
-        row >= area.row && row <= area.lastRow && column >= area.column && column <= area.lastColumn,
-    ),
-  }));
+  const placed = new Map(cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+  return rectangles(cells).map((area) => {
+    const within: Cell[] = [];
+    for (let row = area.row; row <= area.lastRow; row++) {
+      for (let column = area.column; column <= area.lastColumn; column++) {
+        within.push(placed.get(`${row} ${column}`)!);
+      }
+    }
+    return { area, within };
+  });
 }
 
 type Placed = Pick<PlacedCell, "row" | "column">;
@@ -102,12 +121,12 @@ function boundsOf(cells: readonly PlacedCell[]): Rectangle | undefined {
   );
 }
 
-export function block<Entry, Cell extends Placed>(
+export function block<Filling, Cell extends Placed>(
   { row, column, lastRow, lastColumn }: Rectangle,
   cells: readonly Cell[],
-  filling: Entry,
-  entry: (cell: Cell) => Entry,
-): Entry[][] {
+  filling: Filling,
+  entry: (cell: Cell) => Filling,
+): Filling[][] {
   const rows = Array.from({ length: lastRow - row + 1 }, () =>
     Array.from({ length: lastColumn - column + 1 }, () => filling),
   );

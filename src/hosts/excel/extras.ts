@@ -7,15 +7,16 @@ import { rangeAt, rectangleAddress } from "./areas";
 import type { Progress } from "../host";
 import { addCharts } from "./charts";
 import type { Offered } from "./offered";
-import { chartBytes, noteBytes, PAGE_BYTES, Requests, TABLE_BYTES } from "./requests";
+import { Requests } from "./requests";
 import { layOutPages } from "./sheet";
+import { costOf, rangeCost, SHEET_COST, settingCost, type Pieces } from "./sizes";
 import { isUndoRefused } from "./undo-groups";
 
 interface Extra {
   readonly what: string;
   readonly offered: (offered: Offered) => boolean;
-  readonly bytes: (data: SheetData) => number;
-  readonly add: (sheet: Excel.Worksheet, data: SheetData) => void;
+  readonly on: (data: SheetData) => boolean;
+  readonly add: (sheet: Excel.Worksheet, data: SheetData) => Pieces;
 }
 
 /** Print settings last, as they are refused most often. */
@@ -23,17 +24,22 @@ const extras: readonly Extra[] = [
   {
     what: "tables",
     offered: ({ tables }) => tables,
-    bytes: ({ tables }) => TABLE_BYTES * tables.length,
+    on: ({ tables }) => tables.length > 0,
     add: addTables,
   },
-  { what: "notes on cells", offered: ({ notes }) => notes, bytes: noteBytes, add: addNotes },
-  { what: "charts", offered: ({ charts }) => charts, bytes: chartBytes, add: addCharts },
   {
-    what: "print settings",
-    offered: ({ printing }) => printing,
-    bytes: () => PAGE_BYTES,
-    add: layOutPages,
+    what: "notes on cells",
+    offered: ({ notes }) => notes,
+    on: ({ cells }) => cells.some(({ note }) => note !== undefined),
+    add: addNotes,
   },
+  {
+    what: "charts",
+    offered: ({ charts }) => charts,
+    on: ({ charts }) => charts.length > 0,
+    add: addCharts,
+  },
+  { what: "print settings", offered: ({ printing }) => printing, on: () => true, add: layOutPages },
 ];
 
 interface Work {
@@ -53,19 +59,14 @@ interface Written {
 export async function addExtras(work: Work, all: readonly Written[]): Promise<readonly string[]> {
   const { context, offered, progress } = work;
   const refused: string[] = [];
-  let left = extras.filter(
-    (extra) => extra.offered(offered) && all.some(({ data }) => extra.bytes(data) > 0),
-  );
+  let left = extras.filter((extra) => extra.offered(offered) && all.some(({ data }) => extra.on(data)));
   while (left.length > 0) {
     const requests = new Requests(context, undefined, progress?.signal);
     const queuedIn = new Map<Extra, number>();
     try {
       for (const extra of left) {
         for (const { sheet, data } of all) {
-          const size = extra.bytes(data);
-          if (size === 0) continue;
-          await requests.makeRoom(size);
-          extra.add(sheet, data);
+          if (extra.on(data)) await requests.queue(extra.add(sheet, data));
         }
         context.trace(extra.what);
         queuedIn.set(extra, requests.sent);
@@ -91,17 +92,25 @@ export async function addExtras(work: Work, all: readonly Written[]): Promise<re
   return refused;
 }
 
+const TABLE_LOOK = { style: "TableStyleLight1", showBandedRows: false };
+
 /** Excel gives the table a name that is free. The cells have looks of their own. */
-function addTables(sheet: Excel.Worksheet, { tables }: SheetData): void {
+export function* addTables(sheet: Excel.Worksheet, { tables }: SheetData): Pieces {
+  yield SHEET_COST + costOf(1, 0);
   for (const { area } of tables) {
-    sheet.tables
-      .add(rangeAt(sheet, rectangleAddress(area)), true)
-      .set({ style: "TableStyleLight1", showBandedRows: false });
+    const address = rectangleAddress(area);
+    yield rangeCost(address) + costOf(1, 0, true) + settingCost(TABLE_LOOK);
+    sheet.tables.add(rangeAt(sheet, address), true).set(TABLE_LOOK);
   }
 }
 
-function addNotes(sheet: Excel.Worksheet, { cells }: SheetData): void {
+export function* addNotes(sheet: Excel.Worksheet, { cells }: SheetData): Pieces {
+  yield SHEET_COST + costOf(1, 0);
+  const { notes } = sheet;
   for (const { row, column, note } of cells) {
-    if (note !== undefined) sheet.notes.add(cellAddress(row, column), note);
+    if (note === undefined) continue;
+    const address = cellAddress(row, column);
+    yield costOf(1, 0, address, note);
+    notes.add(address, note);
   }
 }

@@ -3,13 +3,18 @@
  */
 import type { Highlight, SheetData } from "../../workbook/data";
 import { highlightLooks } from "../../workbook/styles";
-import { areasAt, rectangleAddress, rectangles } from "./areas";
+import { areaAt, listsOf, rectangleAddress, rectangles } from "./areas";
 import type { Offered } from "./offered";
+import { costOf, rangeCost, type Pieces } from "./sizes";
 
-export function addHighlights(sheet: Excel.Worksheet, { highlights }: SheetData, offered: Offered): void {
+/** The formats of a range, a new one with its parts; its rule, two colours and bold. */
+const highlightCost = (list: string, word: string) => rangeCost(list) + costOf(6, 4, word);
+
+export function* addHighlights(sheet: Excel.Worksheet, { highlights }: SheetData, offered: Offered): Pieces {
   for (const { word, look, cells } of highlights) {
-    for (const area of areasAt(sheet, rectangles(cells).map(rectangleAddress), offered)) {
-      addRule(area.conditionalFormats, word, look);
+    for (const list of listsOf(rectangles(cells).map(rectangleAddress), offered)) {
+      yield highlightCost(list, word);
+      addRule(areaAt(sheet, list).conditionalFormats, word, look);
     }
   }
 }

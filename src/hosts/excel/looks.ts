@@ -3,9 +3,10 @@
  */
 import type { CellStyle, SheetData } from "../../workbook/data";
 import { BORDER_COLOR, FONT, FONT_SIZE, looks, type Look } from "../../workbook/styles";
-import { areasAt, rectangleAddress, rectangles, untracked, type Area, type Rectangle } from "./areas";
+import { areaAt, listsOf, rectangleAddress, rectangles, untracked, type Area, type Rectangle } from "./areas";
 import { groupedBy } from "./grouping";
 import type { Offered } from "./offered";
+import { costOf, rangeCost, settingCost, type Pieces } from "./sizes";
 
 type Edge = "EdgeTop" | "EdgeBottom" | "EdgeLeft" | "EdgeRight" | "InsideHorizontal" | "InsideVertical";
 interface Shape {
@@ -17,21 +18,27 @@ const NO_SHAPE: Shape = { tall: false, wide: false };
 const PLAIN_COLOR = looks.label.color;
 const hex = (color: string) => `#${color}`;
 
-export function applyLooks(sheet: Excel.Worksheet, data: SheetData, offered: Offered): void {
-  untracked(sheet.getRange()).format.font.set({
+export function* applyLooks(sheet: Excel.Worksheet, data: SheetData, offered: Offered): Pieces {
+  const plain = {
     name: FONT,
     size: FONT_SIZE,
     ...(PLAIN_COLOR !== undefined && { color: hex(PLAIN_COLOR) }),
-  });
+  };
+  yield rangeCost("") + costOf(2, 0) + settingCost(plain);
+  untracked(sheet.getRange()).format.font.set(plain);
   for (const group of groupedBy(styledCells(data), ({ style }) => style)) {
     const look = looks[group[0].style];
     const format = formatOf(look, offered);
     if (!format && !look.border) continue;
     const all = rectangles(group);
     for (const { shape, members } of look.border ? byShape(all) : [{ shape: NO_SHAPE, members: all }]) {
-      for (const area of areasAt(sheet, members.map(rectangleAddress), offered)) {
+      const edges = look.border ? edgesOf(look.border, shape) : [];
+      const cost = settingCost(format ?? {}) + edges.length * costOf(1, 2, EDGE_LOOK);
+      for (const list of listsOf(members.map(rectangleAddress), offered)) {
+        yield rangeCost(list) + costOf(2, 0) + cost;
+        const area = areaAt(sheet, list);
         if (format) area.format.set(format);
-        if (look.border) drawBorder(area, look.border, shape);
+        drawEdges(area, edges);
       }
     }
   }
@@ -71,13 +78,17 @@ const EDGES: Readonly<Record<NonNullable<Look["border"]>, readonly Edge[]>> = {
   above: ["EdgeTop"],
 };
 
-function drawBorder(area: Area, border: NonNullable<Look["border"]>, { tall, wide }: Shape): void {
+const EDGE_LOOK = { style: "Continuous", color: hex(BORDER_COLOR) } as const;
+
+function edgesOf(border: NonNullable<Look["border"]>, { tall, wide }: Shape): Edge[] {
   const inside: Edge[] = [];
   if (tall) inside.push("InsideHorizontal");
   if (wide && border === "box") inside.push("InsideVertical");
-  for (const edge of [...EDGES[border], ...inside]) {
-    area.format.borders.getItem(edge).set({ style: "Continuous", color: hex(BORDER_COLOR) });
-  }
+  return [...EDGES[border], ...inside];
+}
+
+function drawEdges(area: Area, edges: readonly Edge[]): void {
+  for (const edge of edges) area.format.borders.getItem(edge).set(EDGE_LOOK);
 }
 
 /** An edge goes round a range, so cells within need inside lines, which a single row or column has not. */

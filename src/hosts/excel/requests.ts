@@ -3,8 +3,7 @@
  * there is 5 MB (learn.microsoft.com, "Resource limits and performance optimization for Office Add-ins"); two
  * hundred plans stay below it, so for them nothing is split.
  */
-import type { PlacedCell, SheetData } from "../../workbook/data";
-import { rectangles } from "./areas";
+import type { Pieces } from "./sizes";
 
 const MOST_BYTES = 4_700_000;
 
@@ -27,6 +26,11 @@ export class Requests {
     this.#bytes += bytes;
   }
 
+  /** All pieces in their order, with a new request wherever the next would not fit. */
+  async queue(pieces: Pieces): Promise<void> {
+    for (const bytes of pieces) await this.makeRoom(bytes);
+  }
+
   async send(): Promise<void> {
     this.signal?.throwIfAborted();
     await this.context.sync();
@@ -34,46 +38,3 @@ export class Requests {
     this.#bytes = 0;
   }
 }
-
-// Rather too much than too little: measured on plans, where the tests hold them against what is really sent.
-const BYTES = {
-  sheet: 3_000,
-  cell: 45,
-  block: 380,
-  name: 260,
-  rule: 800,
-  highlight: 2_400,
-  note: 420,
-  chart: 5_500,
-  series: 1_800,
-};
-
-/** To add a sheet or copy one, and to rename it. */
-export const ADDING_BYTES = 1_500;
-
-export function writingBytes({ cells, names, validations, highlights }: SheetData): number {
-  const looks = BYTES.cell * cells.length;
-  const rest =
-    BYTES.name * names.length + BYTES.rule * validations.length + BYTES.highlight * highlights.length;
-  return BYTES.sheet + contentBytes(cells) + looks + rest;
-}
-
-export function differenceBytes(cells: readonly PlacedCell[], rules: readonly unknown[]): number {
-  const blocks = BYTES.block * rectangles(cells).length + BYTES.rule * rules.length;
-  return contentBytes(cells) + BYTES.cell * cells.length + blocks;
-}
-
-export const chartBytes = ({ charts }: SheetData) =>
-  charts.reduce((sum, { series }) => sum + BYTES.chart + BYTES.series * series.length, 0);
-
-export const noteBytes = ({ cells }: SheetData) =>
-  cells.reduce((sum, { note }) => sum + (note === undefined ? 0 : BYTES.note + textBytes(note)), 0);
-
-export const PAGE_BYTES = 1_200;
-export const NOTE_BYTES = BYTES.note;
-export const TABLE_BYTES = 1_500;
-
-const textBytes = (text: string) => JSON.stringify(text).length;
-
-const contentBytes = (cells: readonly PlacedCell[]) =>
-  cells.reduce((sum, { formula, value }) => sum + JSON.stringify(formula ?? value).length, 0);

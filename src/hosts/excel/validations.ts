@@ -3,23 +3,26 @@
  */
 import { areaAddress, type SheetData, type Validation } from "../../workbook/data";
 import { RULE_TEXT, cut } from "../../workbook/rule-text";
-import { areasAt, rectangleAddress, rectangles } from "./areas";
+import { areaAt, listsOf, rectangleAddress, rectangles } from "./areas";
 import { groupedBy } from "./grouping";
 import type { Offered } from "./offered";
+import { costOf, rangeCost, type Pieces } from "./sizes";
 
 const DAY_MS = 86_400_000;
 /** Day 0 of spreadsheet dates from March 1900 on. */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
-export function addValidations(
+export function* addValidations(
   sheet: Excel.Worksheet,
   { name, validations }: SheetData,
   offered: Offered,
-): void {
+): Pieces {
   for (const group of groupedBy(validations, (each) => JSON.stringify({ ...each, row: 0, column: 0 }))) {
     const properties = propertiesOf(group[0], name);
-    for (const area of areasAt(sheet, rectangles(group).map(rectangleAddress), offered)) {
-      area.dataValidation.set(properties);
+    const calls = Object.keys(properties).length;
+    for (const list of listsOf(rectangles(group).map(rectangleAddress), offered)) {
+      yield rangeCost(list) + costOf(1, calls, properties);
+      areaAt(sheet, list).dataValidation.set(properties);
     }
   }
 }
