@@ -23,6 +23,8 @@ export function optionalNumber<Default extends number | null>(
   argument: string,
   whenBlank: Default,
 ): number | Default {
+  // most cells hold a number that is allowed, which is no blank whatever it is
+  if (typeof value === "number" && isWithin(domain, value)) return value;
   return isBlankNumber(domain, value) ? whenBlank : within(domain, value, argument);
 }
 
@@ -60,7 +62,14 @@ export const ruleSets = {
 /** The filled cells of a range, row by row; a single value is a range of one cell. */
 export function filledCells(range: unknown): unknown[] {
   const filled: unknown[] = [];
-  for (const row of Array.isArray(range) ? (range as unknown[]) : [range])
-    for (const cell of Array.isArray(row) ? (row as unknown[]) : [row]) if (!isBlank(cell)) filled.push(cell);
+  const add = (cell: unknown) => {
+    if (!isBlank(cell)) filled.push(cell);
+  };
+  const addRow = (row: unknown) => {
+    if (Array.isArray(row)) row.forEach(add);
+    else add(row);
+  };
+  if (Array.isArray(range)) range.forEach(addRow);
+  else add(range);
   return filled;
 }

@@ -97,17 +97,17 @@ export const GLASS_ML = 100;
 export const glassVolume: Domain = { what: "volume of the glass", unit: "mL", min: 10, max: 1000 };
 
 /** One line of a bench trial: liqueur for the bottle and for the glass, or why there is none. */
-export function trialRow(
-  bottleMl: number,
-  wineGL: number,
-  targetGL: number,
-  liqueurGL: number,
-): { readonly bottleMl: number; readonly glassMl: number } | { readonly reason: string } {
+export type TrialRow =
+  | { readonly reason: undefined; readonly bottleMl: number; readonly glassMl: number }
+  | { readonly reason: string; readonly bottleMl: undefined; readonly glassMl: undefined };
+
+export function trialRow(bottleMl: number, wineGL: number, targetGL: number, liqueurGL: number): TrialRow {
   try {
     const volume = dosageMl(bottleMl, wineGL, targetGL, liqueurGL);
-    return { bottleMl: volume, glassMl: (volume * GLASS_ML) / bottleMl };
+    return { reason: undefined, bottleMl: volume, glassMl: (volume * GLASS_ML) / bottleMl };
   } catch (refusal) {
-    if (refusal instanceof Refusal) return { reason: refusal.message };
+    if (refusal instanceof Refusal)
+      return { reason: refusal.message, bottleMl: undefined, glassMl: undefined };
     throw refusal;
   }
 }

@@ -93,5 +93,5 @@ const permits = (band: SweetnessBand, sugar: InvertGL, sugarAdded: boolean) =>
   holds(band, sugar) && conditionMet(band, sugarAdded);
 
 function conditionMet(band: SweetnessBand, sugarAdded: boolean): boolean {
-  return !(band.onlyWithoutAddedSugar === true && sugarAdded);
+  return !(band.onlyWithoutAddedSugar && sugarAdded);
 }

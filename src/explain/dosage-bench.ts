@@ -41,7 +41,7 @@ export const bench = {
       const x = String(index + 1);
       const inFull = index < WORKED_TARGETS;
       if (inFull) on.ofRange("targets", `[St${x}] Sweetness to try`, target, "g/L");
-      if ("reason" in row) {
+      if (row.reason !== undefined) {
         if (inFull) on.say(`${inProse(target)} g/L cannot be reached`, row.reason);
         return [target, "", "", row.reason];
       }

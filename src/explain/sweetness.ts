@@ -42,7 +42,7 @@ export function boundsText({
   highIncluded,
   onlyWithoutAddedSugar,
 }: SweetnessBand): string {
-  const condition = onlyWithoutAddedSugar === true ? ", only where no sugar was added" : "";
+  const condition = onlyWithoutAddedSugar ? ", only where no sugar was added" : "";
   if (high === null) return `${lowIncluded ? "at least" : "more than"} ${low} g/L${condition}`;
   if (low === 0) return `${highIncluded ? "at most" : "less than"} ${high} g/L${condition}`;
   const both =
@@ -99,7 +99,7 @@ export const sweetness = {
     const sugarAdded = added(on);
     const result = sweetnessVerdict(band, sugar, sugarAdded);
     rowUsed(on, band);
-    if (band.onlyWithoutAddedSugar === true)
+    if (band.onlyWithoutAddedSugar)
       on.say(
         "The term asks for no sugar added after the second fermentation, and no tolerance lifts that",
         sugarAdded ? "not met" : "met",

@@ -52,12 +52,14 @@ export function dosageTrial(
     const bottle = given(domains.bottleMl, bottle_mL, "bottle_mL");
     const wine = given(domains.strengthGL, wine_gL, "wine_gL");
     const liqueur = given(domains.strengthGL, liqueur_gL, "liqueur_gL");
-    const wanted = filledCells(targets).map((target) => given(domains.strengthGL, target, "targets"));
-    if (wanted.length === 0) throw unanswerable("targets", null, "give at least one sweetness to try");
-    return wanted.map((target) => {
-      const row = trialRow(bottle, wine, target, liqueur);
-      if ("reason" in row) return [target, "", "", row.reason];
-      return [target, row.bottleMl, row.glassMl, driestTerm(invertGL(target), target > wine, "EU", "en")];
-    });
+    const rows: any[][] = [];
+    for (const cell of filledCells(targets)) {
+      const target = given(domains.strengthGL, cell, "targets");
+      const { reason, bottleMl, glassMl } = trialRow(bottle, wine, target, liqueur);
+      if (reason !== undefined) rows.push([target, "", "", reason]);
+      else rows.push([target, bottleMl, glassMl, driestTerm(invertGL(target), target > wine, "EU", "en")]);
+    }
+    if (rows.length === 0) throw unanswerable("targets", null, "give at least one sweetness to try");
+    return rows;
   });
 }

@@ -3,10 +3,8 @@
  * (learn.microsoft.com, "Resource limits and performance optimization for Office Add-ins").
  */
 import { excelHost } from "../../src/hosts/excel/excel-host";
-import { chartBytes, differenceBytes, PAGE_BYTES, writingBytes } from "../../src/hosts/excel/requests";
-import type { SheetData } from "../../src/workbook/data";
 import { standInWorkbook, type StandIn } from "../support/excel-proxies";
-import { cell, everything, namesOf, planLike, sheetOf, written } from "../support/excel-writing";
+import { everything, namesOf, planLike, written } from "../support/excel-writing";
 import { seasonBook } from "../../src/workbook/book";
 import { seasonBatches, seasonSheets } from "../support/season";
 
@@ -79,36 +77,5 @@ describe("what would be too much", () => {
     const workbook = standInWorkbook({ failures: [{ roundTrip, afterActions: 100 }] });
     await expect(excelHost(everything).write({ sheets })).rejects.toThrow(`round trip ${roundTrip} failed`);
     expect(namesOf(workbook)).toEqual(["Sheet1"]);
-  });
-});
-
-describe("sizes are guessed rather too large, but not by much", () => {
-  const within = (guess: number, real: number) => {
-    expect(guess).toBeGreaterThan(real);
-    expect(guess).toBeLessThan(1.6 * real + 5_000);
-  };
-  const plans = seasonSheets(3);
-
-  test.each<[string, SheetData]>([
-    ["a plan", plans[0]!],
-    ["another plan", plans[1]!],
-    ["a long table", planLike("Plan", 2000)],
-    ["words", sheetOf(Array.from({ length: 300 }, (_, row) => cell("Überschaum ".repeat(20), { row })))],
-  ])("%s in full", async (_what, sheet) => {
-    // the second adds one sheet and shows what goes round any request
-    const [, around = 0, full = 0, last = 0] = bytesOf(await written([sheet]));
-    within(writingBytes(sheet), full - around);
-    within(chartBytes(sheet) + PAGE_BYTES, last - around);
-  });
-
-  test("what differs in a copy", async () => {
-    const [one, other] = [plans[0]!, { ...plans[0]!, name: "Copy" }];
-    const cells = other.cells.map((each, index) =>
-      index % 7 === 0 ? { ...each, value: index, formula: undefined } : each,
-    );
-    const [, , same = 0] = bytesOf(await written([one, other]));
-    const [, , different = 0] = bytesOf(await written([one, { ...other, cells }]));
-    const changed = cells.filter((each, index) => each !== other.cells[index]);
-    within(differenceBytes(changed, []), different - same);
   });
 });

@@ -41,6 +41,8 @@ export function cellsAt(sheet: Sheet, { row, column, lastRow, lastColumn }: Bloc
     Address: `${plainOrQuoted(sheet.name)}!${cellAddress(row, column)}${last}`,
     RowIndex: row,
     ColumnIndex: column,
+    RowCount: lastRow - row + 1,
+    ColumnCount: lastColumn - column + 1,
     Values: grid((content) => content?.value ?? ""),
     Formulas: grid((content) => content?.formula ?? content?.value ?? ""),
     ValueTypes: grid(typeOf),

@@ -10,12 +10,14 @@ import {
   NOT_THERE,
   selectedCell,
   usedCells,
+  withBlock,
   type Target,
 } from "./excel-targets";
 import type { ActionInfo, ArgumentInfo, PathInfo } from "./excel-wire";
 import {
   addedSheet,
   addName,
+  addNote,
   checkName,
   copySheet,
   formatCells,
@@ -149,7 +151,7 @@ export class Batch {
     if (name === "GetUsedRangeOrNullObject") return usedCells(sheet);
     const to = given?.ReferencedObjectPathIds?.[0];
     const block = blockFrom(parent, name, given?.Arguments?.[0], to ? this.target(to) : undefined);
-    return { sheet, chain, ...(block && { block }) };
+    return withBlock({ sheet, chain }, block);
   }
 
   /** What is asked of the workbook itself, where more than the chain matters. */
@@ -171,10 +173,8 @@ export class Batch {
     this.record({ sheet, on, name: "Add", args });
     const [first, second] = args.map(String);
     if (on === "Names") addName(sheet, first!, second!);
-    else if (on === "Notes") {
-      if (sheet.notes.has(first!)) throw new Error(`${first} has a note`);
-      sheet.notes.set(first!, second!);
-    } else {
+    else if (on === "Notes") addNote(sheet, first!, second!);
+    else {
       if (on === "Tables") checkTable(sheet, first!);
       sheet.done.push({ on, name: "Add", args });
     }

@@ -70,8 +70,24 @@ export function blockFrom(
     const row = block.row + Number(first);
     return { ...block, row, lastRow: row };
   }
+  if (name === "GetIntersectionOrNullObject") return other?.block && intersection(block, other.block);
   const last = name === "GetBoundingRect" ? other?.block : undefined;
   return last && { ...block, lastRow: last.lastRow };
+}
+
+/** Cells that two ranges would have in common may be none. */
+export function withBlock(target: Target, block: Block | undefined): Target {
+  if (!block) return target;
+  return block.row > block.lastRow || block.column > block.lastColumn ? NOT_THERE : { ...target, block };
+}
+
+function intersection(one: Block, other: Block): Block {
+  return {
+    row: Math.max(one.row, other.row),
+    column: Math.max(one.column, other.column),
+    lastRow: Math.min(one.lastRow, other.lastRow),
+    lastColumn: Math.min(one.lastColumn, other.lastColumn),
+  };
 }
 
 /** Excel would quietly put other heads in the place of what is no text, and refuses tables over one another. */

@@ -111,6 +111,11 @@ export function addName(sheet: Sheet, name: string, reference: string): void {
   );
 }
 
+export function addNote(sheet: Sheet, address: string, text: string): void {
+  if (sheet.notes.has(address)) throw new Error(`${address} has a note`);
+  sheet.notes.set(address, text);
+}
+
 export const nameValue = (sheet: Sheet, { own, value = "" }: Name) =>
   own === undefined ? value : `=${quoted(sheet.name)}!${own}`;
 

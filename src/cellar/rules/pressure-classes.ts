@@ -3,7 +3,7 @@
  * Some rules count excess pressure, some dissolved CO2, one absolute pressure in the cold. A pressure at 20 °C is
  * carried over to those by physics, for a dry wine of 12 % vol.
  */
-import { dissolvedCo2, shiftPressure } from "../carbonation";
+import { shiftPressure, solubility } from "../carbonation";
 import { ATMOSPHERE_BAR, DEFAULT_HEADSPACE_PCT, USUAL } from "../constants";
 import { excessToAbsolute, invertGL, type ExcessBar } from "../units";
 import { source, type ByRules, type Source } from "./source";
@@ -69,6 +69,8 @@ export const pressureRules: ByRules<PressureRules, PressureRuleSet> = {
 export const BETWEEN_CLASSES = "between classes";
 
 const DRY = invertGL(0);
+/** g/L of CO2 for each bar above such a wine at 20 °C. */
+const SOLVED_PER_BAR = solubility(20, USUAL.alcoholVol, DRY);
 const DISGORGED = { headspacePct: DEFAULT_HEADSPACE_PCT, nitrogenBar: 0 };
 
 /** An excess pressure at 20 °C in what a set of rules counts. */
@@ -77,7 +79,7 @@ export function measured(measure: PressureMeasure, at20: ExcessBar): number {
     case "excess bar at 20 °C":
       return at20;
     case "g/L CO2":
-      return dissolvedCo2(excessToAbsolute(at20), 20, USUAL.alcoholVol, DRY);
+      return excessToAbsolute(at20) * SOLVED_PER_BAR;
     case "absolute atm at 10 °C":
       return excessToAbsolute(shiftPressure(at20, 20, 10, USUAL.alcoholVol, DRY, DISGORGED)) / ATMOSPHERE_BAR;
   }

@@ -15,7 +15,7 @@ export interface SweetnessBand {
   readonly high: number | null;
   readonly highIncluded: boolean;
   /** Permitted only where no sugar was added after the second fermentation. */
-  readonly onlyWithoutAddedSugar?: boolean;
+  readonly onlyWithoutAddedSugar: boolean;
   /** How far an analysis may lie below the low and above the high bound, g/L. */
   readonly toleranceBelow: number;
   readonly toleranceAbove: number;
@@ -84,28 +84,46 @@ const WORDS = source("Reg. (EC) 607/2009 annex XIV part A, carried into 2019/33"
 const BOTH_WAYS = { toleranceBelow: 3, toleranceAbove: 3 };
 const UPWARD = { toleranceBelow: 0, toleranceAbove: 3 };
 const NONE = { toleranceBelow: 0, toleranceAbove: 0 };
-const closed = { lowIncluded: true, highIncluded: true };
+
+/** Which of the two bounds belong to the band. */
+const BOTH = { lowIncluded: true, highIncluded: true };
+const LOW = { lowIncluded: true, highIncluded: false };
+const NEITHER = { lowIncluded: false, highIncluded: false };
+
+type Ends = Pick<SweetnessBand, "lowIncluded" | "highIncluded">;
+type Tolerance = Pick<SweetnessBand, "toleranceBelow" | "toleranceAbove">;
+
+/** Every band has the same properties in the same order, which is what makes looking through them quick. */
+const band = (
+  low: number,
+  high: number | null,
+  { lowIncluded, highIncluded }: Ends,
+  { toleranceBelow, toleranceAbove }: Tolerance,
+  terms: Terms,
+  onlyWithoutAddedSugar = false,
+): SweetnessBand => ({
+  low,
+  lowIncluded,
+  high,
+  highIncluded,
+  onlyWithoutAddedSugar,
+  toleranceBelow,
+  toleranceAbove,
+  terms,
+});
 
 /** Bounds read in the predecessor of the regulation and in its German text; the tolerance of 3 g/L is secondary. */
 const EU: SweetnessRules = {
   source: source("Delegated Reg. (EU) 2019/33 annex III part A", "read"),
   words: WORDS,
   bands: [
-    {
-      low: 0,
-      lowIncluded: true,
-      high: 3,
-      highIncluded: false,
-      onlyWithoutAddedSugar: true,
-      ...BOTH_WAYS,
-      terms: words.brutNature,
-    },
-    { low: 0, high: 6, ...closed, ...BOTH_WAYS, terms: words.extraBrut },
-    { low: 0, lowIncluded: true, high: 12, highIncluded: false, ...BOTH_WAYS, terms: words.brut },
-    { low: 12, high: 17, ...closed, ...BOTH_WAYS, terms: words.extraDry },
-    { low: 17, high: 32, ...closed, ...BOTH_WAYS, terms: words.sec },
-    { low: 32, high: 50, ...closed, ...BOTH_WAYS, terms: words.demiSec },
-    { low: 50, lowIncluded: false, high: null, highIncluded: false, ...BOTH_WAYS, terms: words.doux },
+    band(0, 3, LOW, BOTH_WAYS, words.brutNature, true),
+    band(0, 6, BOTH, BOTH_WAYS, words.extraBrut),
+    band(0, 12, LOW, BOTH_WAYS, words.brut),
+    band(12, 17, BOTH, BOTH_WAYS, words.extraDry),
+    band(17, 32, BOTH, BOTH_WAYS, words.sec),
+    band(32, 50, BOTH, BOTH_WAYS, words.demiSec),
+    band(50, null, NEITHER, BOTH_WAYS, words.doux),
   ],
 };
 
@@ -116,11 +134,11 @@ const OIV: SweetnessRules = {
   source: source("OIV Code of Oenological Practices I.4.4", "read"),
   words: WORDS,
   bands: [
-    { low: 0, high: 12, ...closed, ...UPWARD, terms: words.brut },
-    { low: 12, high: 17, ...closed, ...UPWARD, terms: oiv(words.extraDry, "extra-dry") },
-    { low: 17, high: 32, ...closed, ...UPWARD, terms: words.sec },
-    { low: 32, high: 50, ...closed, ...NONE, terms: oiv(words.demiSec, "demi-sec") },
-    { low: 50, lowIncluded: false, high: null, highIncluded: false, ...NONE, terms: words.doux },
+    band(0, 12, BOTH, UPWARD, words.brut),
+    band(12, 17, BOTH, UPWARD, oiv(words.extraDry, "extra-dry")),
+    band(17, 32, BOTH, UPWARD, words.sec),
+    band(32, 50, BOTH, NONE, oiv(words.demiSec, "demi-sec")),
+    band(50, null, NEITHER, NONE, words.doux),
   ],
 };
 

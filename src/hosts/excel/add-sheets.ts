@@ -75,7 +75,7 @@ async function begin(
     const [making, name] = [makings[index]!, drafts[index]!];
     const model = making.kind === "copy" ? all[making.of] : undefined;
     // added or copied, named, and its id asked for
-    await requests.makeRoom(SHEET_COST + costOf(1, 3, name, data.name));
+    await requests.makeRoom(costOf(1, 2, name));
     const sheet = model ? model.sheet.copy("End") : context.workbook.worksheets.add(name);
     if (model) sheet.name = name;
     if (making.kind === "model") await requests.queue(writeSheet(sheet, { ...making.start, name }, offered));

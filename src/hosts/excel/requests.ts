@@ -5,6 +5,7 @@
  */
 import type { Pieces } from "./sizes";
 
+/** What goes round each request, and the sheet in which it begins, has room besides. */
 const MOST_BYTES = 4_700_000;
 
 export class Requests {
