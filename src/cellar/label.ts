@@ -13,25 +13,27 @@ export function labelAlcoholVol(alcoholVol: number): number {
 
 export type LabelRuleSet = "EU" | "US";
 
-/** Where the rule of a set ends, % vol. */
-export const HIGHEST_VOL: Readonly<Record<LabelRuleSet, number>> = { EU: Infinity, US: 14 };
+/** The tolerance of each set of rules, and where it ends, % vol. */
+const TOLERANCES: Readonly<Record<LabelRuleSet, { toleranceVol: number; highestVol: number }>> = {
+  EU: { toleranceVol: legalLimits.EU.labelToleranceVol!.value, highestVol: Infinity },
+  US: { toleranceVol: legalLimits.US.labelToleranceVol!.value, highestVol: 14 },
+};
 
 export function labelAlcoholVerdict(
   labelVol: number,
   measuredVol: number,
   rules: LabelRuleSet,
 ): "within tolerance" | "outside tolerance" {
-  const highest = HIGHEST_VOL[rules];
-  if (measuredVol > highest) {
+  const { toleranceVol, highestVol } = TOLERANCES[rules];
+  if (measuredVol > highestVol) {
     throw unanswerable(
       "measured_vol",
       measuredVol,
-      `the ${rules} tolerance known here holds up to ${highest} % vol; give no more`,
+      `the ${rules} tolerance known here holds up to ${highestVol} % vol; give no more`,
     );
   }
-  const tolerance = legalLimits[rules].labelToleranceVol!.value;
   // 12 and 11.2 differ by 0.8 to a person, and by a little more to a float
-  return Math.abs(labelVol - measuredVol) <= tolerance + 1e-9 ? "within tolerance" : "outside tolerance";
+  return Math.abs(labelVol - measuredVol) <= toleranceVol + 1e-9 ? "within tolerance" : "outside tolerance";
 }
 
 /** The error of sizes up to one, in mL or as a percentage of the volume. */

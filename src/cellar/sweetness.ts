@@ -15,25 +15,25 @@ export type SweetnessVerdict = "permitted" | "within tolerance" | "not permitted
 
 const bands = (rules: SweetnessRuleSet) => sweetnessRules[rules].bands;
 
-/** Every band that a sugar content permits, driest first. */
+/** Every band that a sugar content permits, driest first; every sugar content has at least one. */
 export function permittedBands(
   sugar: InvertGL,
   sugarAdded: boolean,
   rules: SweetnessRuleSet,
 ): SweetnessBand[] {
-  const permitted: SweetnessBand[] = [];
-  for (const band of bands(rules)) if (permits(band, sugar, sugarAdded)) permitted.push(band);
-  return permitted;
+  return bands(rules).filter((band) => permits(band, sugar, sugarAdded));
 }
 
-/** The words permitted on a label, driest first; every sugar content has at least one. */
+/** The words permitted on a label, driest first. */
 export function permittedTerms(
   sugar: InvertGL,
   sugarAdded: boolean,
   rules: SweetnessRuleSet,
   language: Language,
 ): string[] {
-  return permittedBands(sugar, sugarAdded, rules).map((band) => band.terms[language][0]);
+  const terms: string[] = [];
+  for (const band of bands(rules)) if (permits(band, sugar, sugarAdded)) terms.push(band.terms[language][0]);
+  return terms;
 }
 
 /** The driest of them. */

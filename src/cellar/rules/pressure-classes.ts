@@ -5,7 +5,7 @@
  */
 import { shiftPressure, solubility } from "../carbonation";
 import { ATMOSPHERE_BAR, DEFAULT_HEADSPACE_PCT, USUAL } from "../constants";
-import { excessToAbsolute, invertGL, type ExcessBar } from "../units";
+import { excessBar, excessToAbsolute, invertGL, type ExcessBar } from "../units";
 import { source, type ByRules, type Source } from "./source";
 
 export type PressureMeasure = "excess bar at 20 °C" | "g/L CO2" | "absolute atm at 10 °C";
@@ -72,6 +72,9 @@ const DRY = invertGL(0);
 /** g/L of CO2 for each bar above such a wine at 20 °C. */
 const SOLVED_PER_BAR = solubility(20, USUAL.alcoholVol, DRY);
 const DISGORGED = { headspacePct: DEFAULT_HEADSPACE_PCT, nitrogenBar: 0 };
+/** What a bottle of it shows at 10 °C of its absolute pressure at 20 °C: always the same share, as only CO2 is in it. */
+const COLD_SHARE =
+  excessToAbsolute(shiftPressure(excessBar(0), 20, 10, USUAL.alcoholVol, DRY, DISGORGED)) / ATMOSPHERE_BAR;
 
 /** An excess pressure at 20 °C in what a set of rules counts. */
 export function measured(measure: PressureMeasure, at20: ExcessBar): number {
@@ -81,7 +84,7 @@ export function measured(measure: PressureMeasure, at20: ExcessBar): number {
     case "g/L CO2":
       return excessToAbsolute(at20) * SOLVED_PER_BAR;
     case "absolute atm at 10 °C":
-      return excessToAbsolute(shiftPressure(at20, 20, 10, USUAL.alcoholVol, DRY, DISGORGED)) / ATMOSPHERE_BAR;
+      return (excessToAbsolute(at20) * COLD_SHARE) / ATMOSPHERE_BAR;
   }
 }
 
