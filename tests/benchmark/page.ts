@@ -108,8 +108,15 @@ export async function page(): Promise<Report> {
         value: total(functions, "gzip"),
         unit: "kB gzip",
         atMost: FUNCTIONS_KB,
+        why: "the metadata are the help that Excel shows for each argument, its unit and range; Excel keeps them",
       },
-      { what: "Page at its start", value: total(atStart, "gzip"), unit: "kB gzip", atMost: PAGE_KB },
+      {
+        what: "Page at its start",
+        value: total(atStart, "gzip"),
+        unit: "kB gzip",
+        atMost: PAGE_KB,
+        why: "with what writes to Excel and the drawings, asked for while Office.js is on its way; the form does not wait for them",
+      },
       {
         what: "Of it what the form waits for (page, style, functions, pane)",
         value: total(

@@ -14,6 +14,8 @@ export interface Judged {
   readonly unit: string;
   readonly atMost?: number;
   readonly least?: { readonly value: number; readonly what: string };
+  /** Why a limit is missed, where that is known; said only where it is. */
+  readonly why?: string;
 }
 
 export interface Report {
@@ -36,7 +38,7 @@ const shown = (cell: string | number) => (typeof cell === "number" ? short(cell)
 const measure = (value: number, unit: string) => `${short(value)}${unit === "×" ? " ×" : ` ${unit}`}`.trim();
 
 /** Whether the limit is kept, and by how much; what the least is, and how far off. */
-export function verdict({ value, unit, atMost, least }: Judged): string {
+export function verdict({ value, unit, atMost, least, why }: Judged): string {
   const parts: string[] = [];
   if (atMost !== undefined) {
     const share = value / atMost;
@@ -44,7 +46,7 @@ export function verdict({ value, unit, atMost, least }: Judged): string {
     parts.push(
       value <= atMost
         ? `${limit}: kept, ${short(100 * (1 - share))} % below it`
-        : `${limit}: MISSED, ${atMost === 0 ? "none wanted" : share < 2 ? `${short(100 * (share - 1))} % above it` : `${short(share)} times as much`}`,
+        : `${limit}: MISSED, ${atMost === 0 ? "none wanted" : share < 2 ? `${short(100 * (share - 1))} % above it` : `${short(share)} times as much`}${why === undefined ? "" : ` (${why})`}`,
     );
   }
   if (least) {
