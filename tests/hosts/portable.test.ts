@@ -10,7 +10,7 @@ import { libreOfficeTest, removeConversions } from "../support/libreoffice";
 import { randomBatches } from "../support/random-batches";
 import { sampleFiles, sampleInputs } from "../support/samples";
 
-jest.setTimeout(300_000);
+jest.setTimeout(900_000);
 afterAll(removeConversions);
 
 const samples = (): Batch[] =>
