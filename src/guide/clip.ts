@@ -92,11 +92,15 @@ export async function ofRowsFrom(bench: Bench, from: string, count: number, colu
 
 /** Below the cells there is still a sheet's tab. */
 const BELOW = 120;
+const [TICK_MS, PATIENCE_MS] = [100, 10_000];
 
 async function cellsFrom(bench: Bench, first: number, last: number, column: string): Promise<Clip> {
   const clip = await rectOfCells(bench.page, first, last, column.charCodeAt(0) - "A".charCodeAt(0));
   await bench.stretch(clip.y + clip.height + BELOW);
-  if (!isWithin(clip, await gridRoom(bench.page)))
-    throw new Error("the spreadsheet is not large enough for the picture");
+  // the spreadsheet takes the page's new height when its own script gets to it
+  for (let waited_ms = 0; !isWithin(clip, await gridRoom(bench.page)); waited_ms += TICK_MS) {
+    if (waited_ms > PATIENCE_MS) throw new Error("the spreadsheet is not large enough for the picture");
+    await bench.page.waitForTimeout(TICK_MS);
+  }
   return whole(clip);
 }

@@ -20,7 +20,8 @@ async function freePort(): Promise<number> {
 
 function fetched(url: string) {
   return new Promise<{ status: number; anyOrigin: boolean; kind: string; text: string }>((done, fail) => {
-    get(url, { rejectUnauthorized: false }, (answer) => {
+    // a connection of its own: one that is kept may just be closed by a busy server
+    get(url, { rejectUnauthorized: false, agent: false }, (answer) => {
       let text = "";
       answer.setEncoding("utf8").on("data", (part: string) => (text += part));
       answer.on("end", () =>
