@@ -4,6 +4,7 @@
  */
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { eventually } from "../support/eventually";
 
 jest.setTimeout(90_000);
 
@@ -170,13 +171,15 @@ browserDescribe("on other screens", () => {
     await page.waitForTimeout(300);
     await page.keyboard.type("=6*7");
     await page.keyboard.press("Enter");
-    await page.waitForTimeout(1000);
-    const values = await page.evaluate(() => {
-      const { grid } = window as unknown as {
-        grid: { getActiveWorkbook(): { getActiveSheet(): { getDataRange(): { getValues(): unknown[][] } } } };
-      };
-      return grid.getActiveWorkbook().getActiveSheet().getDataRange().getValues().flat();
-    });
-    expect(values).toContain(42);
+    const values = () =>
+      page.evaluate(() => {
+        const { grid } = window as unknown as {
+          grid: {
+            getActiveWorkbook(): { getActiveSheet(): { getDataRange(): { getValues(): unknown[][] } } };
+          };
+        };
+        return grid.getActiveWorkbook().getActiveSheet().getDataRange().getValues().flat();
+      });
+    await eventually(async () => expect(await values()).toContain(42));
   });
 });

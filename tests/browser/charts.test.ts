@@ -4,6 +4,7 @@
 import type { Browser, Page } from "playwright-core";
 import type { SheetData, Validation, WorkbookData } from "../../src/workbook/data";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { eventually } from "../support/eventually";
 import { chartSheet, column, lines, place } from "../support/charts";
 
 jest.setTimeout(120_000);
@@ -157,8 +158,7 @@ browserDescribe("charts in the workbench", () => {
       active.setColumnWidth(0, 60);
       active.setColumnWidth(5, 150);
     });
-    await page.waitForTimeout(500);
-    expect(await offPlace(lines.title)).toBeLessThan(6);
+    await eventually(async () => expect(await offPlace(lines.title)).toBeLessThan(6));
   });
 
   test("a list rule offers what its cells hold", async () => {

@@ -4,6 +4,7 @@
  */
 import type { Browser, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { eventually } from "../support/eventually";
 
 jest.setTimeout(120_000);
 
@@ -323,15 +324,15 @@ browserDescribe("the functions in the pane", () => {
     await said("it gives 121.83.");
     await put().click();
     await said("Put into Scratch!C4.");
-    await page.waitForTimeout(1000);
-    const value = await page.evaluate(() =>
-      (window as unknown as PageWindow).grid
-        .getActiveWorkbook()
-        .getActiveSheet()
-        .getRange("C4")
-        .getRawValue(),
-    );
-    expect(Number(value).toFixed(2)).toBe("121.83");
+    const value = () =>
+      page.evaluate(() =>
+        (window as unknown as PageWindow).grid
+          .getActiveWorkbook()
+          .getActiveSheet()
+          .getRange("C4")
+          .getRawValue(),
+      );
+    await eventually(async () => expect(Number(await value()).toFixed(2)).toBe("121.83"));
     await put().click();
     await said("Scratch!C4 is not blank. It holds: =MOUSSE.TIRAGE.SUGAR(50, 24)");
   });
