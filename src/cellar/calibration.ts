@@ -11,7 +11,7 @@ import {
   underCrownCap,
   type Fill,
 } from "./carbonation";
-import { domains, isWithin, withoutFloatTail } from "./domains";
+import { domains, isWithin } from "./domains";
 import { co2FromDose } from "./fermentation";
 import { unanswerable } from "./refusal";
 import type { ExcessBar } from "./units";
@@ -33,6 +33,7 @@ export function shareFermented(reading: ExcessBar, temperatureC: number, fill: F
         "check the temperature and the dose, or take TIRAGE.YIELD if it has finished",
     );
   }
+  // the ends as they are; with no dose both are one, and there is no equation
   if (reading === none) return 0;
   if (reading === all) return 1;
   // only the last bits of a float can lie outside
@@ -50,21 +51,21 @@ export function yieldFromReading(
   }
   const { alcoholVol, sugar } = contentsAtShare({ ...fill, yieldShare: 1 }, 1);
   const inAll = bottleCo2(reading, temperatureC, alcoholVol, sugar, underCrownCap(fill.headspacePct));
-  const share = withoutFloatTail(
-    domains.yieldShare,
-    (inAll - fill.dissolvedCo2GL) / co2FromDose(fill.dose, 1),
-  );
-  if (!isWithin(domains.yieldShare, share)) {
-    const { min, max } = domains.yieldShare;
-    const at = (yieldShare: number) => expectedPressure({ ...fill, yieldShare }, temperatureC);
+  const share = (inAll - fill.dissolvedCo2GL) / co2FromDose(fill.dose, 1);
+  if (isWithin(domains.yieldShare, share)) return share;
+  const { min, max } = domains.yieldShare;
+  const at = (yieldShare: number) => expectedPressure({ ...fill, yieldShare }, temperatureC);
+  const [least, most] = [at(min), at(max)];
+  if (reading < least || reading > most) {
     throw unanswerable(
       "reading_bar",
       reading,
-      `yields of ${min} to ${max} give ${shown(at(min))} to ${shown(at(max))} bar at ${temperatureC} °C; ` +
+      `yields of ${min} to ${max} give ${shown(least)} to ${shown(most)} bar at ${temperatureC} °C; ` +
         "check the temperature, the dose and whether it has finished",
     );
   }
-  return share;
+  // only the last bits of a float can lie outside
+  return Math.min(Math.max(share, min), max);
 }
 
 const MOST_ROWS = 200;

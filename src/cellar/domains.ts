@@ -97,12 +97,6 @@ export function isWithin(domain: Domain, value: number): boolean {
   );
 }
 
-/** A calculated value that lies outside by the last bits of a float only is the bound: those bits must not refuse it. */
-export function withoutFloatTail({ min, max }: Domain, value: number): number {
-  const bound = Math.min(Math.max(value, min), max);
-  return Math.abs(value - bound) <= 1e-12 * max ? bound : value;
-}
-
 /** "-5 to 45 °C", "more than 0, at most 100000 hL", "a whole number, 0 to 100000000 bottles". */
 export function rangeText(domain: Domain): string {
   const low = domain.aboveMin ? `more than ${wordNumber(domain.min)}` : wordNumber(domain.min);

@@ -8,7 +8,7 @@ import {
   LITRES_PER_KG_SUGAR,
 } from "./constants";
 import { bottlePressure, headspaceCapacity, nitrogenAt, underCrownCap } from "./closed-bottle";
-import { domains, isWithin, withoutFloatTail } from "./domains";
+import { domains, isWithin } from "./domains";
 import { alcoholFromSugar, co2FromDose, wineShare } from "./fermentation";
 import { unanswerable } from "./refusal";
 import { leftByAlcohol, leftBySugar, LOSS_PER_VOL, temperatureFactor } from "./solubility";
@@ -60,7 +60,8 @@ export function pressureAtShare(fill: Fill, temperatureC: number, share: number)
 
 /**
  * The share of the dose fermented that makes this excess pressure, its inverse: what alcohol and what sugar leave of
- * the solubility are both linear in the share, so that their product makes it the root of a square equation.
+ * the solubility are both linear in the share, so that their product makes it the root of a square equation. Without
+ * a dose there is no equation, and the answer is no number.
  */
 export function shareAtPressure(pressure: ExcessBar, temperatureC: number, fill: Fill): number {
   const bottle = underCrownCap(fill.headspacePct);
@@ -103,7 +104,6 @@ export function doseForPressure(
   const capacityAtNoDose =
     factor * leftByAlcohol(rest.baseAlcoholVol) + headspaceCapacity(bottle, temperatureC);
   const dose = withoutFloatTail(
-    domains.doseGL,
     (co2Bar * capacityAtNoDose - rest.dissolvedCo2GL) /
       (CO2_PER_SUCROSE * rest.yieldShare + co2Bar * capacityLostPerDose(factor, rest.baseAlcoholVol)),
   );
@@ -118,4 +118,11 @@ export function doseForPressure(
     );
   }
   return sucroseGL(dose);
+}
+
+/** The last bits of a float must not refuse the pressure of the smallest or the largest dose. */
+function withoutFloatTail(dose: number): number {
+  const { min, max } = domains.doseGL;
+  const bound = Math.min(Math.max(dose, min), max);
+  return Math.abs(dose - bound) <= 1e-10 ? bound : dose;
 }

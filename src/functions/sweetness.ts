@@ -5,14 +5,14 @@ import * as sweetness from "../cellar/sweetness";
 import { invertGL } from "../cellar/units";
 import { answer, domains, given, optionalLanguage, optionalSweetnessRules, optionalTruth } from "./arguments";
 
-function permitted(sugar_gL: unknown, sugarAdded: unknown, rules: unknown, language: unknown): string[] {
-  return sweetness.permittedTerms(
+/** What both functions of terms ask by. */
+const asked = (sugar_gL: unknown, sugarAdded: unknown, rules: unknown, language: unknown) =>
+  [
     invertGL(given(domains.strengthGL, sugar_gL, "sugar_gL")),
     optionalTruth(sugarAdded, "sugarAdded", true),
     optionalSweetnessRules(rules),
     optionalLanguage(language),
-  );
-}
+  ] as const;
 
 /**
  * The driest sweetness term that a sugar content permits.
@@ -33,14 +33,7 @@ export function sweetnessTerm(
   rules?: string,
   language?: string,
 ): string {
-  return answer(() =>
-    sweetness.driestTerm(
-      invertGL(given(domains.strengthGL, sugar_gL, "sugar_gL")),
-      optionalTruth(sugarAdded, "sugarAdded", true),
-      optionalSweetnessRules(rules),
-      optionalLanguage(language),
-    ),
-  );
+  return answer(() => sweetness.driestTerm(...asked(sugar_gL, sugarAdded, rules, language)));
 }
 
 /**
@@ -61,7 +54,7 @@ export function sweetnessTerms(
   rules?: string,
   language?: string,
 ): string[][] {
-  return answer(() => [permitted(sugar_gL, sugarAdded, rules, language)]);
+  return answer(() => [sweetness.permittedTerms(...asked(sugar_gL, sugarAdded, rules, language))]);
 }
 
 /**

@@ -366,7 +366,7 @@ export const frFunctions: Catalogue = {
   "v = V0·(s − S0)/(L − s), S0 as sucrose": "v = V0·(s − S0)/(L − s), S0 en saccharose",
   "P = c/(kH + h·529.31/T) + air·T/293.15 − 1.01325": "P = c/(kH + h·529.31/T) + air·T/293.15 − 1.01325",
   "the root x of P(x) = reading, a square equation; unfermented sugar and missing alcohol change the solubility":
-    "la racine x de P(x) = relevé ; le sucre non fermenté et l'alcool qui manque changent la solubilité",
+    "la racine x de P(x) = relevé, une équation du second degré ; le sucre non fermenté et l'alcool qui manque changent la solubilité",
   "P ± 1.96·√(Σ(∂P/∂x·σx)²) over dose, yield, temperature and headspace":
     "P ± 1.96·√(Σ(∂P/∂x·σx)²) sur la dose, le rendement, la température et l'espace de tête",
   "m = V0·(s − S0)/(1000 − s·d), S0 as sucrose, d = 0.625 L/kg":

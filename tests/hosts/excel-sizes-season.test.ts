@@ -5,7 +5,7 @@
 import { excelHost } from "../../src/hosts/excel/excel-host";
 import { planBatch } from "../../src/cellar/batch/plan";
 import { batchBook, seasonBook, seasonOf } from "../../src/workbook/book";
-import type { SheetData } from "../../src/workbook/data";
+import { cellAddress, type SheetData } from "../../src/workbook/data";
 import { standInWorkbook, type RoundTrip, type StandIn } from "../support/excel-proxies";
 import { everything, namesOf, written } from "../support/excel-writing";
 import { sampleFiles, sampleInputs } from "../support/samples";
@@ -105,6 +105,8 @@ test("the one sheet of a season of 200 batches as values, with a note for each f
 describe("the one sheet of a season of 100 batches", () => {
   const sheet = seasonSheetOf(100);
   const formulas = sheet.cells.filter(({ formula }) => formula !== undefined).length;
+  /** What a note may say already is asked for with room for 2 kB each. */
+  const questions = (formulas * 2_400) / 4_700_000;
 
   test("frozen, and put back when that fails at its end", async () => {
     const failing = { failures: [] as { roundTrip: number; afterActions: number }[] };
@@ -116,7 +118,7 @@ describe("the one sheet of a season of 100 batches", () => {
     expectSplit(
       { ...workbook, roundTrips: workbook.roundTrips.slice(opened) },
       "season of 100, its own sheet frozen",
-      6,
+      6 + questions,
     );
     expect(workbook.sheets[0]!.notes.size).toBe(formulas);
     expect([...workbook.sheets[0]!.cells.values()].some(({ formula }) => formula !== undefined)).toBe(false);
@@ -127,6 +129,21 @@ describe("the one sheet of a season of 100 batches", () => {
     expectSplit({ ...other, roundTrips: other.roundTrips.slice(last) }, "and put back", 6);
     expect(new Map(other.sheets[0]!.cells)).toEqual(before);
     expect(other.sheets[0]!.notes.size).toBe(0);
+  });
+
+  test("frozen where each formula has a long note of its own already: the answers are split too", async () => {
+    const workbook = await written([sheet]);
+    const { notes } = workbook.sheets[0]!;
+    const remark = "Checked with the cellar book. ".repeat(30);
+    for (const { row, column, formula } of sheet.cells)
+      if (formula !== undefined) notes.set(cellAddress(row, column), remark);
+    const opened = workbook.roundTrips.length;
+    expect(await excelHost(everything).freeze(sheet.name)).toBe(formulas);
+    const { roundTrips } = { ...workbook, roundTrips: workbook.roundTrips.slice(opened) };
+    expect(formulas * remark.length).toBeGreaterThan(LIMIT);
+    expect(Math.max(...sizesOf({ ...workbook, roundTrips }))).toBeLessThan(LIMIT);
+    expect(notes.size).toBe(formulas);
+    expect([...notes.values()].every((text) => text.startsWith(`${remark}\n=`))).toBe(true);
   });
 });
 

@@ -5,7 +5,7 @@ import { Univer, type IWorkbookData } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
 import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
-import { engineFunctions } from "../../src/hosts/grid/functions";
+import { engineFunctions, type Called } from "../../src/hosts/grid/functions";
 import { allFunctions } from "./functions";
 
 export type GridApi = ReturnType<typeof FUniver.newAPI>;
@@ -17,9 +17,12 @@ export interface HeadlessGrid {
   dispose(): void;
 }
 
-export async function headlessGrid(workbook: Partial<IWorkbookData> = {}): Promise<HeadlessGrid> {
+export async function headlessGrid(
+  workbook: Partial<IWorkbookData> = {},
+  called?: Called,
+): Promise<HeadlessGrid> {
   const { metadata, implementations } = await allFunctions();
-  const preset = UniverSheetsNodeCorePreset({ formula: engineFunctions(metadata, implementations) });
+  const preset = UniverSheetsNodeCorePreset({ formula: engineFunctions(metadata, implementations, called) });
   const univer = new Univer({ locale: "enUS" as never, locales: { enUS: {} } });
   for (const plugin of preset.plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
@@ -32,7 +35,7 @@ export async function headlessGrid(workbook: Partial<IWorkbookData> = {}): Promi
     api,
     settled: () =>
       new Promise((resolve, reject) => {
-        const overdue = setTimeout(() => reject(new Error("the grid did not finish calculating")), 20_000);
+        const overdue = setTimeout(() => reject(new Error("the grid did not finish calculating")), 60_000);
         const ended = api.getFormula().calculationEnd(() => {
           clearTimeout(overdue);
           ended.dispose();

@@ -1,5 +1,5 @@
 /**
- * New sheets, in four round trips however many there are: look, begin, write, finish.
+ * New sheets: look, begin, write, finish, each in one round trip unless it is too large for a request.
  */
 import type { SheetData } from "../../workbook/data";
 import { differingCells, laterRules, type Making } from "./alike";

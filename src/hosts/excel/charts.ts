@@ -24,7 +24,7 @@ import {
 } from "../../workbook/data";
 import { FONT } from "../../workbook/styles";
 import { rangeAt, rectangleAddress } from "./areas";
-import { SHEET_COST, textBytes, type Pieces } from "./sizes";
+import { costOf, SHEET_COST, textBytes, type Pieces } from "./sizes";
 
 const TYPES = {
   lines: "XYScatterLinesNoMarkers",
@@ -37,9 +37,12 @@ const hex = (color: string) => `#${color}`;
 /** Measured: most settings are not made for every kind. Words come in addition. */
 const [CHART, SERIES] = [5_450, 1_800];
 
-function chartCost({ title, series, horizontal, vertical }: ChartData): number {
+function chartCost({ title, series, categories, horizontal, vertical }: ChartData): number {
   const words = textBytes([title, horizontal, vertical, series.map((each) => each.title)]);
-  return SHEET_COST + CHART + SERIES * series.length + words;
+  // another sheet is fetched by its name for each of its areas
+  const areas = [...series.map(({ values }) => values), ...series.map(() => categories), series[0]?.values];
+  const elsewhere = areas.flatMap((area) => area?.sheet ?? []).map((sheet) => costOf(1, 0, sheet));
+  return SHEET_COST + CHART + SERIES * series.length + words + elsewhere.reduce((sum, each) => sum + each, 0);
 }
 
 export function* addCharts(sheet: Excel.Worksheet, { charts }: SheetData): Pieces {

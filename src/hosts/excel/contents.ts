@@ -1,5 +1,5 @@
 /**
- * Values, formulas and number formats, each as one block for the sheet.
+ * Values, formulas and number formats, each as one block for the sheet, or as a few where it is large.
  */
 import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../workbook/data";
 import { rangeAt, rectangleAddress, rectangles, type Rectangle } from "./areas";

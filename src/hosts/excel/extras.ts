@@ -53,7 +53,7 @@ interface Written {
 }
 
 /**
- * In one round trip if nothing is refused. Excel stops at what it refuses, so what comes after that is asked for once
+ * In one round trip if nothing is refused and one request can hold it. Excel stops at what it refuses, so what comes after that is asked for once
  * more. Answers with what was refused, in words.
  */
 export async function addExtras(work: Work, all: readonly Written[]): Promise<readonly string[]> {

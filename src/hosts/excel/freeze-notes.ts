@@ -18,6 +18,9 @@ interface Formula {
   readonly formula: string;
 }
 
+/** An answer holds at most 5 MB too, so a question leaves room for what each note may say. */
+const ANSWER_BYTES = 2_000;
+
 export async function notesFor(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -28,7 +31,7 @@ export async function notesFor(
   const all = [];
   for (const { row, column, formula } of formulas) {
     const address = cellAddress(row, column);
-    await requests.makeRoom(costOf(1, 1, address, "content"));
+    await requests.makeRoom(ANSWER_BYTES + costOf(1, 1, address, "content"));
     all.push({ address, formula, note: notes.getItemOrNullObject(address).load("content") });
   }
   await requests.send();
@@ -40,7 +43,7 @@ export async function notesFor(
 }
 
 /** A note that is there already keeps its text. */
-export async function addNotes(
+export async function noteFormulas(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   noted: readonly Noted[],

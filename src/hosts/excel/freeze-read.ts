@@ -27,20 +27,26 @@ interface Found {
 /** What Excel shows while a function has not answered yet. */
 const WAITING = /^#(BUSY|GETTING_DATA|CONNECT)!?$/;
 
-/** An answer holds at most 5 MB too; of the widest sheet that we write, so many rows are some 1 MB. */
-const ROWS_AT_ONCE = 400;
+/** An answer holds at most 5 MB too; so many of our cells are some 1 MB. */
+const CELLS_AT_ONCE = 9_000;
+/** Read before it is known how large a sheet is; larger than most. */
+const FIRST: Rectangle = { row: 0, column: 0, lastRow: 299, lastColumn: 29 };
 
+/** An area, which may be empty, in slices of whole rows. */
 export function slicesOf(area: Rectangle): Rectangle[] {
   const slices: Rectangle[] = [];
-  for (let row = area.row; row <= area.lastRow; row += ROWS_AT_ONCE) {
-    slices.push({ ...area, row, lastRow: Math.min(row + ROWS_AT_ONCE - 1, area.lastRow) });
+  const columns = area.lastColumn - area.column + 1;
+  if (columns < 1) return slices;
+  const rows = Math.max(1, Math.floor(CELLS_AT_ONCE / columns));
+  for (let row = area.row; row <= area.lastRow; row += rows) {
+    slices.push({ ...area, row, lastRow: Math.min(row + rows - 1, area.lastRow) });
   }
   return slices;
 }
 
 const CONTENTS = "values,formulas,valueTypes,numberFormat,rowIndex,columnIndex";
 
-/** In one round trip, unless there are more rows. */
+/** In one round trip, unless the sheet is large. */
 export async function read(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -49,8 +55,8 @@ export async function read(
 ): Promise<Found | undefined> {
   const used = untracked(sheet.getUsedRangeOrNullObject(true));
   used.load("rowIndex,columnIndex,rowCount,columnCount");
-  const topRows = rangeAt(sheet, `1:${ROWS_AT_ONCE}`);
-  const top = untracked(used.getIntersectionOrNullObject(topRows)).load(CONTENTS);
+  const corner = rangeAt(sheet, rectangleAddress(FIRST));
+  const first = untracked(used.getIntersectionOrNullObject(corner)).load(CONTENTS);
   const protection = offered.protection ? sheet.protection.load("protected") : undefined;
   const { application } = context;
   application.load("calculationMode");
@@ -67,8 +73,14 @@ export async function read(
   if (used.isNullObject) return undefined;
   const { rowIndex: row, columnIndex: column, rowCount, columnCount } = used;
   const area = { row, column, lastRow: row + rowCount - 1, lastColumn: column + columnCount - 1 };
-  const parts = top.isNullObject ? [] : [top];
-  for (const slice of slicesOf({ ...area, row: Math.max(row, ROWS_AT_ONCE) })) {
+  const parts = first.isNullObject ? [] : [first];
+  const beside = {
+    ...area,
+    column: Math.max(column, FIRST.lastColumn + 1),
+    lastRow: Math.min(area.lastRow, FIRST.lastRow),
+  };
+  const below = { ...area, row: Math.max(row, FIRST.lastRow + 1) };
+  for (const slice of [...slicesOf(beside), ...slicesOf(below)]) {
     parts.push(rangeAt(sheet, rectangleAddress(slice)).load(CONTENTS));
     await context.sync();
   }

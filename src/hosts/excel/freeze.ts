@@ -3,7 +3,7 @@
  */
 import { rangeAt, rectangleAddress, type Rectangle } from "./areas";
 import { block, gathered, setBlock } from "./contents";
-import { addNotes, notesFor, takeNotesBack, type Noted } from "./freeze-notes";
+import { noteFormulas, notesFor, takeNotesBack, type Noted } from "./freeze-notes";
 import { read, slicesOf, type Result, type Shown } from "./freeze-read";
 import type { Offered } from "./offered";
 import { Requests } from "./requests";
@@ -23,7 +23,7 @@ export async function freezeSheet(name: string, offered: Offered): Promise<numbe
         // before any formula goes, so that none goes that is not kept
         const wanted = await notesFor(context, sheet, found.results);
         notes = wanted;
-        await addNotes(context, sheet, wanted);
+        await noteFormulas(context, sheet, wanted);
       }
       before = found.results;
       const requests = new Requests(context);

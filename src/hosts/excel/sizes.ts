@@ -40,8 +40,9 @@ export const SHEET_COST = costOf(1, 0, "{00000000-0000-0000-0000-000000000000}")
 
 /** Cells that are set at once; Office.js cuts long blocks, and each cut takes two rows and what lies between. */
 const CELLS_AT_ONCE = 1_500;
+const BETWEEN = 15;
 export function blockCost(address: string, entries: readonly (readonly unknown[])[]): number {
   const rowsAtOnce = Math.max(1, Math.round(CELLS_AT_ONCE / entries[0]!.length));
   const cuts = Math.ceil(entries.length / rowsAtOnce);
-  return rangeCost(address) + costOf(0, 1, entries) + (cuts > 1 ? cuts * costOf(4, 1) : 0);
+  return rangeCost(address) + costOf(0, 1, entries) + (cuts > 1 ? cuts * (costOf(4, 1) + BETWEEN) : 0);
 }

@@ -20,25 +20,38 @@ export class CallBook {
     this.#cells.set(place, calls.set(id, args));
   };
 
-  /** Tells of each cell that is selected, by mouse, by keys or by its address. */
+  /** Tells of each cell that is selected, by mouse, by keys or by its address, and again when it calculates otherwise. */
   watch(api: FUniver, tell: (cell: CellCalls) => void): void {
+    let told = "";
+    const look = (selected: boolean) => {
+      const cell = this.#selected(api);
+      const now = JSON.stringify(cell);
+      if (!cell || (!selected && now === told)) return;
+      told = now;
+      tell(cell);
+    };
     api.addEvent(api.Event.CommandExecuted, ({ id }) => {
-      if (id !== SELECTED) return;
-      const worksheet = api.getActiveWorkbook()?.getActiveSheet();
-      const cell = worksheet?.getActiveRange();
-      if (!worksheet || !cell) return;
-      const [row, column] = [cell.getRow(), cell.getColumn()];
-      const formula = cell.getFormula();
-      // calls of a formula that stood there before are not this one's
-      const calls = [...(this.#cells.get(`${worksheet.getSheetId()} ${row} ${column}`) ?? [])]
-        .filter(([call]) => formula.includes(`${NAMESPACE}.${call}(`))
-        .map(([call, args]) => ({ id: call, args }));
-      const shown = cell.getRawValue();
-      tell({
-        address: cellAddress(row, column),
-        calls,
-        failed: typeof shown === "string" && ERROR.test(shown),
-      });
+      if (id === SELECTED) look(true);
     });
+    // a large sheet may still have been calculating when the cell was selected
+    api.getFormula().calculationResultApplied(() => look(false));
+  }
+
+  #selected(api: FUniver): CellCalls | undefined {
+    const worksheet = api.getActiveWorkbook()?.getActiveSheet();
+    const cell = worksheet?.getActiveRange();
+    if (!worksheet || !cell) return undefined;
+    const [row, column] = [cell.getRow(), cell.getColumn()];
+    const formula = cell.getFormula();
+    // calls of a formula that stood there before are not this one's
+    const calls = [...(this.#cells.get(`${worksheet.getSheetId()} ${row} ${column}`) ?? [])]
+      .filter(([call]) => formula.includes(`${NAMESPACE}.${call}(`))
+      .map(([call, args]) => ({ id: call, args }));
+    const shown = cell.getRawValue();
+    return {
+      address: cellAddress(row, column),
+      calls,
+      failed: typeof shown === "string" && ERROR.test(shown),
+    };
   }
 }
