@@ -4,9 +4,9 @@
  *
  *   --only functions,grid    some of the parts
  *   --json                   as JSON
- *   --docs                   also writes src/docs/benchmark.md
+ *   --docs                   also writes these parts into src/docs/benchmark.md
  */
-import { existsSync, readdirSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { cpus, loadavg, totalmem } from "node:os";
 import path from "node:path";
 import { format, resolveConfig } from "prettier";
@@ -73,13 +73,24 @@ function machine(): string[] {
 const endOf = (outcome: Outcome, form: (report: Report) => string) =>
   "failure" in outcome ? `No figures from ${outcome.failure}` : form(outcome.report);
 
+/** The parts that were measured, each with where and when; the others stay as they are. */
 async function writeDocs(about: readonly string[], outcomes: readonly Outcome[]): Promise<void> {
   const intro =
-    "Written by `npm run benchmark -- --docs`. Each figure stands beside its limit: the most that it should be, or the least that it could be.";
-  const text = ["# Benchmark", intro, ...about, ...outcomes.map((each) => endOf(each, asMarkdown))].join(
-    "\n\n",
-  );
+    "# Benchmark\n\nWritten by `npm run benchmark -- --docs`. Each figure stands beside its limit: the most that it should be, or the least that it could be.";
+  const sections = new Map<string, string>();
+  const before = existsSync(DOCS)
+    ? readFileSync(DOCS, "utf8")
+        .split(/^(?=## )/m)
+        .slice(1)
+    : [];
+  for (const section of before) sections.set(section.split("\n", 1)[0]!, section);
+  for (const outcome of outcomes) {
+    if ("failure" in outcome) throw new Error(outcome.failure);
+    const [title = "", ...rest] = asMarkdown(outcome.report).split("\n");
+    sections.set(title, [title, "", about.join(" "), ...rest].join("\n"));
+  }
   const options = (await resolveConfig(DOCS)) ?? {};
+  const text = [intro, ...sections.values()].join("\n\n");
   writeFileSync(DOCS, await format(text, { ...options, parser: "markdown" }));
 }
 
