@@ -17,7 +17,7 @@ const candidates = [
   "C:/Program Files/LibreOffice/program/soffice.exe",
 ];
 
-const soffice = candidates.find((path) => existsSync(path));
+export const soffice = candidates.find((path) => existsSync(path));
 if (!soffice) {
   process.stderr.write("LibreOffice tests need the program soffice on the PATH: install LibreOffice Calc\n");
 }
