@@ -12,9 +12,11 @@ import {
   type Fill,
 } from "./carbonation";
 import { domains, isWithin } from "./domains";
-import { co2FromDose } from "./fermentation";
+import { alcoholAfter, co2FromDose } from "./fermentation";
 import { unanswerable } from "./refusal";
-import type { ExcessBar } from "./units";
+import { invertGL, type ExcessBar } from "./units";
+
+const DRY = invertGL(0);
 
 const shown = (pressure: number) => pressure.toFixed(2);
 
@@ -49,8 +51,8 @@ export function yieldFromReading(
   if (fill.dose === 0) {
     throw unanswerable("dose_gL", fill.dose, "no sugar gives no CO2 to measure a yield by; give more than 0");
   }
-  const { alcoholVol, sugar } = contentsAtShare({ ...fill, yieldShare: 1 }, 1);
-  const inAll = bottleCo2(reading, temperatureC, alcoholVol, sugar, underCrownCap(fill.headspacePct));
+  const alcoholVol = alcoholAfter(fill.baseAlcoholVol, fill.dose, DRY);
+  const inAll = bottleCo2(reading, temperatureC, alcoholVol, DRY, underCrownCap(fill.headspacePct));
   const share = (inAll - fill.dissolvedCo2GL) / co2FromDose(fill.dose, 1);
   if (isWithin(domains.yieldShare, share)) return share;
   const { min, max } = domains.yieldShare;

@@ -30,15 +30,19 @@ export function calculate(sheets: readonly TypedSheet[]): Result[][] {
     encoding: "utf8",
     maxBuffer: LARGE,
   });
-  return (JSON.parse(answer) as Shown[][]).map((cells) => cells.map(resultOf));
+  return resultsOf(JSON.parse(answer) as ShownCell[][]);
 }
 
-interface Shown {
+/** As the engine tells it. */
+export interface ShownCell {
   readonly type: number;
   readonly shown: string;
 }
 
-function resultOf({ type, shown }: Shown): Result {
+export const resultsOf = (sheets: readonly (readonly ShownCell[])[]): Result[][] =>
+  sheets.map((cells) => cells.map(resultOf));
+
+function resultOf({ type, shown }: ShownCell): Result {
   if (type === ERROR) return { error: shown };
   if (shown === "") return { value: null };
   if (type === NUMBER) return { value: Number(shown) };

@@ -28,11 +28,6 @@ export function filledBottle(
   headspace_pct: unknown,
   dissolvedCO2_gL: unknown,
 ) {
-  return {
-    dose: sucroseGL(given(domains.doseGL, dose_gL, "dose_gL")),
-    baseAlcoholVol: given(domains.baseAlcoholVol, alcohol_vol, "alcohol_vol"),
-    yieldShare: optional(domains.yieldShare, yieldShare, "yield_share", DEFAULT_YIELD),
-    headspacePct: optional(domains.headspacePct, headspace_pct, "headspace_pct", DEFAULT_HEADSPACE_PCT),
-    dissolvedCo2GL: optional(domains.dissolvedCo2GL, dissolvedCO2_gL, "dissolvedCO2_gL", 0),
-  };
+  const dose = sucroseGL(given(domains.doseGL, dose_gL, "dose_gL"));
+  return { dose, ...wineAndBottle(alcohol_vol, yieldShare, headspace_pct, dissolvedCO2_gL) };
 }

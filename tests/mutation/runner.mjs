@@ -15,7 +15,7 @@ import {
 } from "@stryker-mutator/api/test-runner";
 import { build } from "esbuild";
 import { expect } from "expect";
-import { startEngine } from "./engine.mjs";
+import { startEngine } from "../../src/commandline/engine-sheets.mjs";
 
 /** `testFiles` of the configuration: files, or all tests of a folder as "folder/*.test.ts". */
 const listed = (patterns) =>

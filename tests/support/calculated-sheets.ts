@@ -1,7 +1,14 @@
 /**
  * Sheets calculated by the spreadsheet engine in WebAssembly, straight from what stands in their cells.
  */
-import { calculate, typed, type Typed } from "../../src/commandline/engine";
+import {
+  calculate,
+  resultsOf,
+  typed,
+  type ShownCell,
+  type Typed,
+  type TypedSheet,
+} from "../../src/commandline/engine";
 import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../src/workbook/data";
 import type { Batch } from "../../src/workbook/book";
 import { notesSheet } from "../../src/workbook/notes/sheet";
@@ -10,19 +17,21 @@ import { portable } from "../../src/workbook/portable/render";
 import { isSame } from "./recalculated";
 
 /** Mutation testing keeps an engine; otherwise a process is started for it. */
-const kept = globalThis as { calculateSheets?: typeof calculate };
+const kept = globalThis as { calculateSheets?: (sheets: readonly TypedSheet[]) => ShownCell[][] };
 
 export type Shown = (sheet: string, row: number, column: number) => CellValue;
 
 /** What every cell shows; nothing but inputs and formulas goes in. An error is its name. */
-export function calculatedSheets(sheets: readonly SheetData[]): Shown {
-  const given = sheets.map(({ name, cells }) => ({ name, cells: cells.flatMap(typedCell) }));
-  const results = (kept.calculateSheets ?? calculate)(given);
+export const calculatedSheets = (sheets: readonly SheetData[]): Shown =>
+  shownBy(sheets.map(({ name, cells }) => ({ name, cells: cells.flatMap(typedCell) })));
+
+export function shownBy(given: readonly TypedSheet[], errorAs = (name: string) => name): Shown {
+  const results = kept.calculateSheets ? resultsOf(kept.calculateSheets(given)) : calculate(given);
   const at = new Map<string, CellValue>();
   given.forEach(({ name, cells }, sheet) =>
     cells.forEach(({ row, column }, index) => {
       const result = results[sheet]![index]!;
-      at.set(`${name} ${row} ${column}`, "error" in result ? result.error : result.value);
+      at.set(`${name} ${row} ${column}`, "error" in result ? errorAs(result.error) : result.value);
     }),
   );
   return (sheet, row, column) => at.get(`${sheet} ${row} ${column}`) ?? null;

@@ -2,24 +2,14 @@
  * A written workbook file read by a second reader and calculated by a second engine.
  */
 import * as XLSX from "@e965/xlsx";
-import { calculate, typed, type Result, type Typed } from "../../src/commandline/engine";
+import { typed, type Typed } from "../../src/commandline/engine";
 import type { CellValue } from "../../src/workbook/data";
+import { shownBy, type Shown } from "./calculated-sheets";
 
-export function calculatedBySecondEngine(
-  file: Uint8Array,
-): (sheet: string, row: number, column: number) => CellValue {
+export function calculatedBySecondEngine(file: Uint8Array): Shown {
   const book = XLSX.read(file, { cellFormula: true, sheetStubs: true });
   const sheets = book.SheetNames.map((name) => ({ name, cells: inputsOf(book.Sheets[name]!) }));
-  const results = calculate(sheets);
-  const at = new Map<string, Result>();
-  sheets.forEach(({ name, cells }, sheet) =>
-    cells.forEach(({ row, column }, index) => at.set(`${name} ${row} ${column}`, results[sheet]![index]!)),
-  );
-  return (sheet, row, column) => {
-    const result = at.get(`${sheet} ${row} ${column}`);
-    if (!result) return null;
-    return "error" in result ? `error ${result.error}` : result.value;
-  };
+  return shownBy(sheets, (name) => `error ${name}`);
 }
 
 /** What would be typed to get what the file holds: formulas, numbers, texts as texts; no results. */

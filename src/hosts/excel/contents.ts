@@ -60,9 +60,8 @@ export function* setBlock(
     bytes += textBytes(line);
     if (bytes < ROWS_BYTES && index < entries.length - 1) continue;
     const address = rectangleAddress({ ...area, row: area.row + from, lastRow: area.row + index });
-    const rows = entries.slice(from, index + 1);
-    yield blockCost(address, rows);
-    rangeAt(sheet, address)[what] = rows as unknown[][];
+    yield blockCost(address, index + 1 - from, line.length, bytes);
+    rangeAt(sheet, address)[what] = entries.slice(from, index + 1) as unknown[][];
     [from, bytes] = [index + 1, 0];
   }
 }

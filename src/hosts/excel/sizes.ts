@@ -41,8 +41,10 @@ export const SHEET_COST = costOf(1, 0, "{00000000-0000-0000-0000-000000000000}")
 /** Cells that are set at once; Office.js cuts long blocks, and each cut takes two rows and what lies between. */
 const CELLS_AT_ONCE = 1_500;
 const BETWEEN = 15;
-export function blockCost(address: string, entries: readonly (readonly unknown[])[]): number {
-  const rowsAtOnce = Math.max(1, Math.round(CELLS_AT_ONCE / entries[0]!.length));
-  const cuts = Math.ceil(entries.length / rowsAtOnce);
-  return rangeCost(address) + costOf(0, 1, entries) + (cuts > 1 ? cuts * (costOf(4, 1) + BETWEEN) : 0);
+/** `bytes`: of its rows, each for itself. */
+export function blockCost(address: string, rows: number, columns: number, bytes: number): number {
+  const cuts = Math.ceil(rows / Math.max(1, Math.round(CELLS_AT_ONCE / columns)));
+  // a comma after each row, and brackets round them
+  const all = costOf(0, 1) + bytes + rows + 1;
+  return rangeCost(address) + all + (cuts > 1 ? cuts * (costOf(4, 1) + BETWEEN) : 0);
 }
