@@ -127,7 +127,8 @@ const pane: States = {
   "with an update to be decided": async (page) => {
     await written(page);
     await page.locator(".plans .actions button").first().click();
-    await page.locator("footer > .actions button").nth(1).waitFor();
+    // what is typed before the sheet has been read would be replaced
+    await page.locator(".status.replaced button").waitFor();
     await page.locator(box("tirage.cellar_C")).fill("11");
     await page.locator("footer > .actions button").nth(1).click();
     await page.locator(".changes li").waitFor();
