@@ -2,11 +2,32 @@
  * Time, middles, and work in a process of its own.
  */
 import { fork } from "node:child_process";
+import { PerformanceObserver } from "node:perf_hooks";
+import { setTimeout } from "node:timers/promises";
 
 export async function timed<T>(work: () => T | Promise<T>): Promise<readonly [seconds: number, result: T]> {
   const start = performance.now();
   const result = await work();
   return [(performance.now() - start) / 1000, result];
+}
+
+const TOLD_MS = 50;
+
+/** As `timed`, and how much of it Node spent clearing memory. */
+export async function timedWithClearing<T>(
+  work: () => T | Promise<T>,
+): Promise<readonly [seconds: number, clearing: number, result: T]> {
+  let clearing = 0;
+  const observer = new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) clearing += duration / 1000;
+  });
+  // what was cleared is told a little later
+  await setTimeout(TOLD_MS);
+  observer.observe({ entryTypes: ["gc"] });
+  const [seconds, result] = await timed(work);
+  await setTimeout(TOLD_MS);
+  observer.disconnect();
+  return [seconds, clearing, result];
 }
 
 export function median(values: readonly number[]): number {

@@ -194,7 +194,7 @@ export class Batch {
       this.record({ sheet, on: "", name: "Add", args: [key] });
       return sheet;
     }
-    const found = sheets.find(({ id, name }) => id === key || same(name, String(key)));
+    const found = sheets.find(({ id }) => id === key) ?? sheets.find(({ name }) => same(name, String(key)));
     if (!found && method !== "GetItemOrNullObject") throw new Error(`there is no sheet ${String(key)}`);
     return found ?? null;
   }

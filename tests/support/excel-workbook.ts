@@ -92,10 +92,11 @@ export function copySheet(sheets: Sheet[], sheet: Sheet): Sheet {
 }
 
 function copyName(sheets: readonly Sheet[], original: string): string {
+  const taken = new Set(sheets.map((sheet) => sheet.name.toLowerCase()));
   for (let count = 2; ; count++) {
     const suffix = ` (${count})`;
     const name = original.slice(0, LONGEST_NAME - suffix.length) + suffix;
-    if (!sheets.some((sheet) => same(sheet.name, name))) return name;
+    if (!taken.has(name.toLowerCase())) return name;
   }
 }
 

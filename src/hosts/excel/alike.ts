@@ -16,12 +16,12 @@ export function makings(sheets: readonly SheetData[], copies: boolean): Making[]
   const all = sheets.map((): Making => ({ kind: "alone" }));
   if (!copies) return all;
   const names = sheets.map(({ name }) => name);
-  const shaped = sheets.map((sheet, index) => ({ index, shape: shapeOf(sheet) }));
-  for (const [model, ...copies] of groupedBy(shaped, ({ shape }) => shape)) {
+  // a shape is a long text: only those that differ are kept
+  for (const [model, ...copies] of groupedBy([...sheets.keys()], (index) => shapeOf(sheets[index]!))) {
     if (copies.length === 0) continue;
-    const start = startOf(sheets[model.index]!, names);
-    all[model.index] = { kind: "model", start };
-    for (const { index } of copies) all[index] = { kind: "copy", start, of: model.index };
+    const start = startOf(sheets[model]!, names);
+    all[model] = { kind: "model", start };
+    for (const index of copies) all[index] = { kind: "copy", start, of: model };
   }
   return all;
 }
