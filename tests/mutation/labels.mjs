@@ -22,19 +22,30 @@ const PROPERTIES = new Set([
 ]);
 /** Functions whose texts are words: all arguments, or the first so many. */
 const FUNCTIONS = new Map([
+  ["cellar", 2],
   ["columnHeads", Infinity],
   ["constant", 2],
+  ["headed", Infinity],
   ["heading", Infinity],
   ["ofBand", 5],
   ["paragraph", Infinity],
   ["pressureRow", 1],
   ["row", 2],
   ["step", 2],
+  ["tank", 2],
   ["text", Infinity],
   ["workingRow", 2],
 ]);
 /** Tables of looks. */
-const CONSTANTS = new Set(["CAUTIONS", "COLUMN_WIDTHS", "FORMATS", "SAYING_SO"]);
+const CONSTANTS = new Set([
+  "CAUTIONS",
+  "COLUMN_WIDTHS",
+  "FORMATS",
+  "LEGEND",
+  "NOTES_WIDTHS",
+  "SAYING_SO",
+  "UNITS",
+]);
 
 const calledName = ({ callee }) => callee.name ?? callee.property?.name;
 
