@@ -8,6 +8,7 @@ import { RATIO_TO_20C } from "../../src/cellar/gauge-table";
 import { designations } from "../../src/cellar/rules/designations";
 import { legalLimits, practiceLimits, type Limit } from "../../src/cellar/rules/limits";
 import { pressureRules } from "../../src/cellar/rules/pressure-classes";
+import { RECORDED } from "../../src/cellar/rules/source";
 import { LANGUAGES, sweetnessRules } from "../../src/cellar/rules/sweetness-bands";
 import type { CellValue } from "../../src/workbook/data";
 import { wordsOf } from "../../src/workbook/notes/names";
@@ -211,6 +212,11 @@ test("every caution runs over the whole width, with lines enough", () => {
 test("1 g of weighed sugar analyses as 1.0526 g: 180.16 · 2 ÷ 342.30 g/mol", () => {
   const [what] = rowsWith("g/L glucose + fructose").map(([, meaning]) => String(meaning));
   expect(what).toContain(((180.156 * 2) / 342.297).toFixed(4));
+});
+
+test("the day on which the regulation figures were recorded is said, and that they change", () => {
+  const said = rows.map(([first]) => String(first)).find((first) => first.startsWith(`Recorded ${RECORDED}`));
+  expect(said).toMatch(/Regulation changes/);
 });
 
 test("its version and language are known by their names, and its own name is free", () => {
