@@ -15,6 +15,7 @@ import { notesSheet } from "../../src/workbook/notes/sheet";
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { portable } from "../../src/workbook/portable/render";
 import { isSame } from "./recalculated";
+import { placeNamed } from "./sheet-cells";
 
 /** Mutation testing keeps an engine; otherwise a process is started for it. */
 const kept = globalThis as { calculateSheets?: (sheets: readonly TypedSheet[]) => ShownCell[][] };
@@ -76,8 +77,8 @@ export function typedOver(sheet: SheetData, name: string, typing: Typing): Sheet
 }
 
 /** What a named cell shows. */
-export function shownAs({ names }: SheetData, shown: Shown, sheet: string, name: string): CellValue {
-  const place = names.find((each) => each.name === name);
+export function shownAs(data: SheetData, shown: Shown, sheet: string, name: string): CellValue {
+  const place = placeNamed(data, name);
   if (!place) throw new Error(`no cell is named ${name}`);
   return shown(sheet, place.row, place.column);
 }

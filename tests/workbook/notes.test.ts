@@ -14,17 +14,13 @@ import type { CellValue } from "../../src/workbook/data";
 import { wordsOf } from "../../src/workbook/notes/names";
 import { listsOn, notesSheet } from "../../src/workbook/notes/sheet";
 import { CAUTIONS } from "../../src/workbook/plan/cautions";
+import { cellNamed } from "../support/sheet-cells";
 
 type RuleSet = keyof typeof sweetnessRules;
 
 const sheet = notesSheet([]);
 const places = new Map(sheet.names.map((each) => [each.name, each]));
-const valueAt = (row: number, column: number) =>
-  sheet.cells.find((cell) => cell.row === row && cell.column === column)?.value;
-const named = (name: string) => {
-  const place = places.get(name);
-  return place && valueAt(place.row, place.column);
-};
+const named = (name: string) => cellNamed(sheet, name)?.value;
 /** What stands in a row, up to its last cell; null is blank. */
 function rowsOf(): readonly (readonly CellValue[])[] {
   const rows: CellValue[][] = [];

@@ -6,12 +6,11 @@ import { planBatch } from "../../src/cellar/batch/plan";
 import { CHECK_KEYS } from "../../src/cellar/batch/checks";
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { sampleInputs } from "../support/samples";
+import { cellAt, placeNamed } from "../support/sheet-cells";
 
 const inputs = sampleInputs("oxlip-hill-brut.json");
 const sheet = planSheet(inputs, planBatch(inputs), []);
-const rowOf = (key: string) => sheet.names.find(({ name }) => name === `plan_check_${key}`)!;
-const cellAt = (row: number, column: number) =>
-  sheet.cells.find((cell) => cell.row === row && cell.column === column);
+const rowOf = (key: string) => placeNamed(sheet, `plan_check_${key}`)!;
 
 test("each verdict stands out as stop and as look again", () => {
   expect(sheet.highlights.map(({ word, look }) => [word, look])).toEqual([
@@ -38,14 +37,17 @@ test("limits by common practice are numbers to type over, those of the rules fol
     termMargin: 1,
   };
   for (const [key, value] of Object.entries(ours)) {
-    const { value: limit, formula } = cellAt(rowOf(key).row, LIMIT)!;
+    const { value: limit, formula } = cellAt(sheet, rowOf(key).row, LIMIT)!;
     expect([key, limit, formula]).toEqual([key, value, undefined]);
   }
   for (const key of ["totalSo2", "tirageRise", "labelAlcohol"])
-    expect([key, cellAt(rowOf(key).row, LIMIT)!.formula]).toEqual([key, expect.stringContaining('"EU"')]);
+    expect([key, cellAt(sheet, rowOf(key).row, LIMIT)!.formula]).toEqual([
+      key,
+      expect.stringContaining('"EU"'),
+    ]);
   // a verdict that goes by words has no limit
   for (const key of ["yeast", "term", "bottleSize"])
-    expect([key, cellAt(rowOf(key).row, LIMIT)]).toEqual([key, undefined]);
+    expect([key, cellAt(sheet, rowOf(key).row, LIMIT)]).toEqual([key, undefined]);
 });
 
 test("figures of checks are shown with the same digits as their limits", () => {
@@ -56,5 +58,5 @@ test("figures of checks are shown with the same digits as their limits", () => {
     ["leesMonths", "#,##0"],
   ] as const)
     for (const column of [VALUE, LIMIT])
-      expect([key, column, cellAt(rowOf(key).row, column)!.format]).toEqual([key, column, format]);
+      expect([key, column, cellAt(sheet, rowOf(key).row, column)!.format]).toEqual([key, column, format]);
 });

@@ -4,12 +4,11 @@
  */
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { situations } from "../support/situations";
+import { cellAt, placeNamed } from "../support/sheet-cells";
 
 const { inputs, plan } = situations()[1]!;
 const sheet = planSheet(inputs, plan, []);
-const cellAt = (row: number, column: number) =>
-  sheet.cells.find((cell) => cell.row === row && cell.column === column);
-const rowOf = (name: string) => sheet.names.find((each) => each.name === name)!.row;
+const rowOf = (name: string) => placeNamed(sheet, name)!.row;
 
 test("at the top stand the figures that are asked for first, read from below", () => {
   const { tirage, dosage, costs, dates } = plan;
@@ -24,10 +23,12 @@ test("at the top stand the figures that are asked for first, read from below", (
     ["Planned disgorging", dates.disgorging, ""],
     ["Cost of a saleable bottle", costs.perBottle, "EUR"],
   ];
-  const found = wanted.map((_, index) => [0, 1, 2].map((column) => cellAt(first + index, column)!.value));
+  const found = wanted.map((_, index) =>
+    [0, 1, 2].map((column) => cellAt(sheet, first + index, column)!.value),
+  );
   expect(found).toEqual(wanted);
   // each is the very cell below
-  wanted.forEach((_, index) => expect(cellAt(first + index, 1)!.formula).toMatch(/^[BE]\d+$/u));
+  wanted.forEach((_, index) => expect(cellAt(sheet, first + index, 1)!.formula).toMatch(/^[BE]\d+$/u));
 });
 
 test("every turn of riddling has its day, its eighths and the rack's angle, in two halves side by side", () => {
@@ -38,11 +39,11 @@ test("every turn of riddling has its day, its eighths and the rack's angle, in t
   const first = heads[0]!.row + 1;
   schedule.forEach(({ number, date, eighths, rackDegrees }, index) => {
     const [row, column] = [first + (index % 7), index < 7 ? 0 : 4];
-    const cells = [0, 1, 2, 3].map((offset) => cellAt(row, column + offset)!);
+    const cells = [0, 1, 2, 3].map((offset) => cellAt(sheet, row, column + offset)!);
     expect(cells.map(({ value }) => value)).toEqual([number, date, eighths, rackDegrees]);
     expect(cells.map(({ formula }) => formula !== undefined)).toEqual([false, true, true, true]);
   });
-  expect(cellAt(first + 7, 0)?.value).not.toBe(8);
+  expect(cellAt(sheet, first + 7, 0)?.value).not.toBe(8);
 });
 
 test("each cost by the bottle and as a share of all, in the currency of the plan", () => {
@@ -50,13 +51,13 @@ test("each cost by the bottle and as a share of all, in the currency of the plan
   const parts = ["baseWine", "tirageMaterials", "finishingMaterials", "storage", "duty", "total"] as const;
   for (const part of parts) {
     const row = rowOf(`plan_cost_${part}`);
-    const [perBottle, share] = [cellAt(row, 3)!, cellAt(row, 4)!];
-    expect([part, cellAt(row, 2)!.value]).toEqual([part, "EUR"]);
+    const [perBottle, share] = [cellAt(sheet, row, 3)!, cellAt(sheet, row, 4)!];
+    expect([part, cellAt(sheet, row, 2)!.value]).toEqual([part, "EUR"]);
     expect([part, perBottle.value]).toEqual([part, costs[part] / costs.saleableBottles]);
     expect([part, share.value]).toEqual([part, costs[part] / costs.total]);
     expect([perBottle, share].every(({ formula }) => formula !== undefined)).toBe(true);
   }
-  const unitOf = (name: string) => cellAt(rowOf(name), 2)!.value;
+  const unitOf = (name: string) => cellAt(sheet, rowOf(name), 2)!.value;
   expect(unitOf("costs_baseWine_perL")).toBe("EUR a litre");
   expect(unitOf("costs_duty_perL")).toBe("EUR a litre");
   expect(unitOf("costs_labour_perHour")).toBe("EUR an hour");

@@ -12,6 +12,7 @@ import { batchBook, type Batch } from "../../src/workbook/book";
 import type { SheetData } from "../../src/workbook/data";
 import { calculatedSheets, differing, shownAs, typedOver, type Typing } from "../support/calculated-sheets";
 import { situations } from "../support/situations";
+import { cellAt, cellNamed, placeNamed } from "../support/sheet-cells";
 
 /** What each line is counted in. */
 const UNITS: Readonly<Record<RegisterKey, string>> = {
@@ -33,14 +34,6 @@ const FIRST_LINE = 5;
 /** As this engine tells an empty text. */
 const EMPTY = null;
 const registerOf = (sheets: readonly SheetData[]) => sheets.find(({ name }) => name.startsWith("Register"))!;
-const placeOf = ({ names }: SheetData, name: string) => names.find((each) => each.name === name);
-const at = ({ cells }: SheetData, row: number, column: number) =>
-  cells.find((cell) => cell.row === row && cell.column === column);
-const named = (sheet: SheetData, name: string) => {
-  const place = placeOf(sheet, name);
-  return place && at(sheet, place.row, place.column);
-};
-
 const batches = situations();
 const withActuals = batches.find(({ inputs }) => inputs.actual.bottlesBroken !== null)!;
 
@@ -52,7 +45,7 @@ describe("as it is written", () => {
       const lines = registerLines(inputs, plan);
       REGISTER_KEYS.forEach((key, index) => {
         const line: RegisterLine = lines[key];
-        const value = (what: string) => named(sheet, `register_${key}_${what}`)?.value;
+        const value = (what: string) => cellNamed(sheet, `register_${key}_${what}`)?.value;
         const row = FIRST_LINE + index;
         expect([key, value("planned")]).toEqual([key, line.date]);
         for (const [way, column] of [
@@ -61,29 +54,29 @@ describe("as it is written", () => {
         ] as const) {
           // what does not go this way has no cell
           expect([key, way, value(way)]).toEqual([key, way, line[way] === "" ? undefined : line[way]]);
-          expect(at(sheet, row, column)?.value).toBe(line[way] === "" ? undefined : line[way]);
+          expect(cellAt(sheet, row, column)?.value).toBe(line[way] === "" ? undefined : line[way]);
         }
-        expect([key, at(sheet, row, 6)?.value]).toEqual([key, UNITS[key]]);
+        expect([key, cellAt(sheet, row, 6)?.value]).toEqual([key, UNITS[key]]);
         expect(value("before_hL")).toBe(index === 0 ? 0 : lines[REGISTER_KEYS[index - 1]!].volumeHl);
         expect(value("after_hL")).toBe(line.volumeHl);
         expect([key, value("bottles")]).toEqual([key, line.bottles === "" ? undefined : line.bottles]);
-        expect(at(sheet, row, 3)?.value).toBe(inputs.batch.lot);
-        for (const column of [1, 2]) expect(at(sheet, row, column)?.value).toMatch(/\w/);
+        expect(cellAt(sheet, row, 3)?.value).toBe(inputs.batch.lot);
+        for (const column of [1, 2]) expect(cellAt(sheet, row, column)?.value).toMatch(/\w/);
       });
     }
   });
 
   test("no two lines say the same, and the title and the head name batch and bottle", () => {
     for (const { inputs, sheet } of written) {
-      const said = REGISTER_KEYS.map((_, index) => at(sheet, FIRST_LINE + index, 1)?.value);
+      const said = REGISTER_KEYS.map((_, index) => cellAt(sheet, FIRST_LINE + index, 1)?.value);
       expect(new Set(said).size).toBe(REGISTER_KEYS.length);
-      expect(at(sheet, 0, 0)?.value).toBe(`Register: ${inputs.batch.name}`);
-      expect(at(sheet, 4, 9)?.value).toBe(`Bottles of ${inputs.batch.bottle_mL} mL`);
+      expect(cellAt(sheet, 0, 0)?.value).toBe(`Register: ${inputs.batch.name}`);
+      expect(cellAt(sheet, 4, 9)?.value).toBe(`Bottles of ${inputs.batch.bottle_mL} mL`);
       const heads = sheet.cells.filter(({ row, column }) => row === 4 && column !== 9);
       expect(heads.map(({ value }) => value).join(" | ")).toBe(
         "Planned | Operation | Product | Lot | In | Out | Unit | hL before | hL after | Done on | Actual | Difference | Note",
       );
-      expect(at(sheet, 1, 0)?.value).toContain(`“Plan · ${inputs.batch.name}”`);
+      expect(cellAt(sheet, 1, 0)?.value).toContain(`“Plan · ${inputs.batch.name}”`);
       expect([sheet.frozenRows, sheet.landscape]).toEqual([5, true]);
     }
   });
@@ -91,7 +84,7 @@ describe("as it is written", () => {
   test("what is done is typed in: a day, a quantity from 0 unless the plan has it, a note", () => {
     const { sheet } = written[0]!;
     const rule = (name: string) => {
-      const { row, column } = placeOf(sheet, name)!;
+      const { row, column } = placeNamed(sheet, name)!;
       return sheet.validations.find((each) => each.row === row && each.column === column);
     };
     for (const key of REGISTER_KEYS) {
@@ -99,11 +92,14 @@ describe("as it is written", () => {
       expect(rule(name("done"))).toMatchObject({ kind: "date", allowBlank: true, title: "Day it was done" });
       expect(rule(name("note"))).toMatchObject({ kind: "textLength", max: 200, allowBlank: true });
       if (isInPlan(key))
-        expect([rule(name("actual")), named(sheet, name("actual"))!.style]).toEqual([undefined, "result"]);
+        expect([rule(name("actual")), cellNamed(sheet, name("actual"))!.style]).toEqual([
+          undefined,
+          "result",
+        ]);
       else expect(rule(name("actual"))).toMatchObject({ kind: "decimal", min: 0, allowBlank: true });
       for (const what of ["done", "note", ...(isInPlan(key) ? [] : ["actual"])])
-        expect([key, what, named(sheet, name(what))!.style]).toEqual([key, what, "input"]);
-      expect([named(sheet, name("done"))!.value, named(sheet, name("difference"))!.value]).toEqual([
+        expect([key, what, cellNamed(sheet, name(what))!.style]).toEqual([key, what, "input"]);
+      expect([cellNamed(sheet, name("done"))!.value, cellNamed(sheet, name("difference"))!.value]).toEqual([
         null,
         "",
       ]);
@@ -118,12 +114,12 @@ describe("as it is written", () => {
       const actual = inputs.actual[IN_PLAN[key]];
       const line = lines[key];
       const planned = line.in === "" ? line.out : line.in;
-      expect(named(sheet, `register_${key}_actual`)!.value).toBe(actual ?? "");
-      expect(named(sheet, `register_${key}_difference`)!.value).toBe(
+      expect(cellNamed(sheet, `register_${key}_actual`)!.value).toBe(actual ?? "");
+      expect(cellNamed(sheet, `register_${key}_difference`)!.value).toBe(
         actual === null ? "" : actual - Number(planned),
       );
     }
-    expect(named(sheet, "register_breakage_actual")!.value).toBe(60);
+    expect(cellNamed(sheet, "register_breakage_actual")!.value).toBe(60);
   });
 });
 
@@ -160,9 +156,9 @@ describe("calculated", () => {
       { batch_lot: "L-7", batch_name: "Rosé", actual_bottlesBroken: 31, actual_tirageSugar_kg: 240 },
       { register_baseWine_actual: 99, register_topUp_actual: 0 },
     );
-    const cellAt = (row: number, column: number) => shown(register.name, row, column);
-    REGISTER_KEYS.forEach((_, index) => expect(cellAt(FIRST_LINE + index, 3)).toBe("L-7"));
-    expect(cellAt(0, 0)).toBe("Register: Rosé");
+    const shownAt = (row: number, column: number) => shown(register.name, row, column);
+    REGISTER_KEYS.forEach((_, index) => expect(shownAt(FIRST_LINE + index, 3)).toBe("L-7"));
+    expect(shownAt(0, 0)).toBe("Register: Rosé");
     const lines = registerLines(batch.inputs, batch.plan);
     const difference = (key: RegisterKey) => Number(seen(`register_${key}_difference`));
     expect(difference("baseWine")).toBeCloseTo(99 - Number(lines.baseWine.in), 9);

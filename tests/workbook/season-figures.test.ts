@@ -6,18 +6,15 @@ import { orderLines, orderOf } from "../../src/cellar/season/orders";
 import { seasonTotals } from "../../src/cellar/season/season";
 import { seasonBook } from "../../src/workbook/book";
 import { sampleFiles, sampleInputs } from "../support/samples";
+import { cellNamed } from "../support/sheet-cells";
 
 const batches = sampleFiles.map((file) => {
   const inputs = sampleInputs(file);
   return { inputs, plan: planBatch(inputs) };
 });
-const { cells, names } = seasonBook(batches)[0]!;
-const cellOf = (name: string) => {
-  const place = names.find((each) => each.name === name);
-  return cells.find(({ row, column }) => row === place?.row && column === place.column);
-};
+const season = seasonBook(batches)[0]!;
 const expectFigure = (name: string, wanted: unknown) => {
-  const { value, formula } = cellOf(name) ?? {};
+  const { value, formula } = cellNamed(season, name) ?? {};
   expect([name, value, formula !== undefined]).toEqual([name, wanted, true]);
 };
 

@@ -1,0 +1,87 @@
+/**
+ * Every input of a batch has its cell in the plan: what was given stands in it, its label, unit and note beside it, and
+ * the rule that refuses what the field does.
+ */
+import { serialFromIso } from "../../src/cellar/ageing";
+import { placedFields, type PlacedField } from "../../src/cellar/batch/field-kinds";
+import { fields, type BatchInputs } from "../../src/cellar/batch/fields";
+import { planSheet } from "../../src/workbook/plan/sheet";
+import { situations } from "../support/situations";
+import { cellAt, placeNamed } from "../support/sheet-cells";
+
+const batches = situations();
+const ALL = placedFields(fields);
+const sheets = batches.map(({ inputs, plan }) => planSheet(inputs, plan, []));
+const sheet = sheets[0]!;
+const at = (row: number, column: number, of = sheet) => cellAt(of, row, column);
+const placeOf = ({ name }: PlacedField, of = sheet) => placeNamed(of, name)!;
+
+const given = (inputs: BatchInputs, { path, field }: PlacedField) => {
+  const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], inputs);
+  if (value === "") return null;
+  return field.kind === "date" ? serialFromIso(String(value)) : value;
+};
+
+test("each batch's inputs stand in their cells, as values", () => {
+  batches.forEach(({ inputs }, index) => {
+    for (const placed of ALL) {
+      const { row, column } = placeOf(placed, sheets[index]);
+      const cell = at(row, column, sheets[index])!;
+      expect([placed.dotted, cell.value]).toEqual([placed.dotted, given(inputs, placed)]);
+      expect([placed.dotted, cell.style, cell.formula]).toEqual([placed.dotted, "input", undefined]);
+    }
+  });
+});
+
+test("each has its own cell and a rule", () => {
+  const places = ALL.map((placed) => placeOf(placed)).map(({ row, column }) => `${row} ${column}`);
+  expect(new Set(places).size).toBe(ALL.length);
+  for (const placed of ALL) {
+    const { row, column } = placeOf(placed);
+    const rule = sheet.validations.find((each) => each.row === row && each.column === column);
+    expect([placed.dotted, rule?.title]).toEqual([placed.dotted, placed.field.label]);
+  }
+});
+
+describe("in the second column", () => {
+  const listed = ALL.filter((placed) => placeOf(placed).column === 1);
+  const beside = (placed: PlacedField) =>
+    [0, 2, 3].map((column) => at(placeOf(placed).row, column)?.value ?? undefined);
+  const LONG_LIST = 5;
+
+  test("label and unit stand beside", () => {
+    expect(listed.length).toBeGreaterThan(40);
+    for (const { field, ...placed } of listed) {
+      const [label, unit] = beside({ field, ...placed });
+      if (label !== field.label) continue;
+      const own = "unit" in field ? field.unit : "";
+      // money is said in the currency of the plan
+      if (!String(unit).startsWith("EUR")) expect([placed.dotted, unit]).toEqual([placed.dotted, own]);
+    }
+    expect(listed.filter((placed) => beside(placed)[0] === placed.field.label).length).toBeGreaterThan(40);
+  });
+
+  test("what a field notes is said; so are the options of a short list", () => {
+    const noted = listed.filter(({ field }) => field.note !== "");
+    expect(noted.length).toBeGreaterThan(10);
+    for (const placed of noted)
+      expect([placed.dotted, beside(placed)[2]]).toEqual([placed.dotted, placed.field.note]);
+    const choices = listed.filter(({ field }) => field.kind === "choice" && field.note === "");
+    for (const placed of choices) {
+      const options = "options" in placed.field ? placed.field.options : [];
+      const wanted = options.length <= LONG_LIST ? `one of: ${options.join(", ")}` : undefined;
+      expect([placed.dotted, beside(placed)[2]]).toEqual([placed.dotted, wanted]);
+    }
+    expect(choices.some(({ field }) => "options" in field && field.options.length <= LONG_LIST)).toBe(true);
+  });
+});
+
+test("money is in the currency of the plan, wherever it is said", () => {
+  const unit = (dotted: string) => {
+    const placed = ALL.find((each) => each.dotted === dotted)!;
+    return at(placeOf(placed).row, 2)!;
+  };
+  expect(unit("costs.labour_perHour").value).toMatch(/^EUR an? hour$/);
+  for (const dotted of ["costs.labour_perHour", "costs.baseWine_perL", "costs.duty_perL"])
+    expect([dotted, unit(dotted).formula !== undefined]).toEqual([dotted, true]);
+});
