@@ -33,6 +33,27 @@ test("each batch's inputs stand in their cells, as values", () => {
   });
 });
 
+test("days look like days, counts like counts, and what would run over its cell is shown to four decimals", () => {
+  const formatOf = (dotted: string, of = sheet) => {
+    const { row, column } = placeOf(
+      ALL.find((each) => each.dotted === dotted)!,
+      of,
+    );
+    return at(row, column, of)!.format;
+  };
+  expect(formatOf("batch.tirageDate")).toBe("yyyy-mm-dd");
+  expect(formatOf("riddling.places")).toBe("#,##0");
+  expect(["batch.name", "batch.rules", "baseWine.volume_hL"].map((dotted) => formatOf(dotted))).toEqual([
+    ...[undefined, undefined, undefined],
+  ]);
+  const { inputs, plan } = batches[0]!;
+  const volume = (volume_hL: number) => {
+    const other = { ...inputs, baseWine: { ...inputs.baseWine, volume_hL } };
+    return formatOf("baseWine.volume_hL", planSheet(other, plan, []));
+  };
+  expect([10 / 3, 1234.5678, 123.4567].map(volume)).toEqual(["0.0000", "0.0000", undefined]);
+});
+
 test("each has its own cell and a rule", () => {
   const places = ALL.map((placed) => placeOf(placed)).map(({ row, column }) => `${row} ${column}`);
   expect(new Set(places).size).toBe(ALL.length);

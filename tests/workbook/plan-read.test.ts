@@ -124,6 +124,8 @@ describe("what would change", () => {
   test("said in words, what is called like its section once, with unit, days as days, and blank as blank", () => {
     expect(said({ baseWine_volume_hL: 90 })).toEqual(["Base wine: 90 → 100 hL"]);
     expect(said({ tirage_cellar_C: 8 })[0]).toMatch(/^Tirage: Cellar temperature: 8 → [0-9]+ °C$/);
+    expect(said({ batch_rules: "OIV" })[0]).toMatch(/^Batch: .+: OIV → EU$/);
+    expect(said({ disgorging_filled_mL: "full" })[0]).toMatch(/: full → /);
     const day = first.inputs.batch.tirageDate;
     expect(said({ batch_tirageDate: 46_023 })[0]).toContain(`: 2026-01-01 → ${day}`);
     expect(said({ batch_tirageDate: -3 })[0]).toContain(`: -3 → ${day}`);
