@@ -9,6 +9,7 @@ import { PluginKind, declareValuePlugin } from "@stryker-mutator/api/plugin";
 const PROPERTIES = new Set([
   "description",
   "format",
+  "head",
   "height",
   "label",
   "lines",

@@ -3,21 +3,14 @@
  */
 import { DEFAULT_SPREAD, expectedPressure, pressureRange } from "../../src/cellar/carbonation";
 import { wineOf } from "../../src/cellar/batch/plan-tirage";
-import type { Area, ChartData } from "../../src/workbook/data";
+import type { ChartData } from "../../src/workbook/data";
 import { planSheet } from "../../src/workbook/plan/sheet";
+import { valuesIn } from "../support/sheet-cells";
 import { situations } from "../support/situations";
 
 const batches = situations();
 const sheetOf = (index: number) => planSheet(batches[index]!.inputs, batches[index]!.plan, []);
 
-/** What stands in an area, row by row. */
-function valuesIn({ cells }: ReturnType<typeof sheetOf>, { row, column, lastRow, lastColumn }: Area) {
-  const inside = cells.filter(
-    (cell) => cell.row >= row && cell.row <= lastRow && cell.column >= column && cell.column <= lastColumn,
-  );
-  expect(inside).toHaveLength((lastRow - row + 1) * (lastColumn - column + 1));
-  return inside.map(({ value }) => value);
-}
 const chartsOf = (index: number) => {
   const sheet = sheetOf(index);
   const [pressure, money] = sheet.charts as [ChartData, ChartData];

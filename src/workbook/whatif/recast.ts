@@ -2,6 +2,7 @@
  * The plan's own formulas once more with some inputs changed. Nothing is worked out in a second way: a cell that
  * depends on a changed input is written again under another name, any other is read from the plan.
  */
+import { OTHER_KEYS } from "../../cellar/batch/materials";
 import type { Expression } from "../formula";
 import type { CellSpec, Row } from "../layout";
 
@@ -11,10 +12,13 @@ export interface PlanCell {
   /** Its place in the plan. */
   readonly row: number;
   readonly column: number;
-  /** What the plan's row says in its first column, and the unit beside the value. */
+  /** What the plan's row says in its first column, but for a name that the user types, and the unit beside the value. */
   readonly label: string;
   readonly unit: string;
 }
+
+/** A material of the user's own is known by its place: its name may be typed over, or missing. */
+const OTHERS = new Map(OTHER_KEYS.map((key, index) => [`materials_${key}_name`, `Other ${index + 1}`]));
 
 export function namedCells(rows: readonly Row[]): ReadonlyMap<string, PlanCell> {
   const found = new Map<string, PlanCell>();
@@ -22,7 +26,7 @@ export function namedCells(rows: readonly Row[]): ReadonlyMap<string, PlanCell> 
     cells.forEach((spec, column) => {
       const name = spec?.name ?? spec?.key;
       if (!spec || name === undefined) return;
-      const said = (at: number) => String(cells[at]?.value ?? "");
+      const said = (at: number) => OTHERS.get(cells[at]?.name ?? "") ?? String(cells[at]?.value ?? "");
       found.set(name, { name, spec, row, column, label: said(0), unit: column === 1 ? said(2) : "" });
     }),
   );

@@ -82,9 +82,8 @@ const OF_MATERIAL: Readonly<Record<string, string>> = {
   price: "price for 1",
 };
 function labelOf(name: string, label: string): string {
-  const [, material = "", which = ""] = /^materials_(\w+?)_(spare_pct|pack|price)$/.exec(name) ?? [];
-  const words = OF_MATERIAL[which];
-  return words === undefined ? label : `${label === "" ? material : label}: ${words}`;
+  const words = OF_MATERIAL[/^materials_\w+?_(spare_pct|pack|price)$/.exec(name)?.[1] ?? ""];
+  return words === undefined ? label : `${label}: ${words}`;
 }
 
 const isOptional = ({ field }: CellSpec) => field?.kind === "optional" || field?.kind === "text";
