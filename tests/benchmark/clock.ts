@@ -17,16 +17,17 @@ const TOLD_MS = 50;
 export async function timedWithClearing<T>(
   work: () => T | Promise<T>,
 ): Promise<readonly [seconds: number, clearing: number, result: T]> {
-  let clearing = 0;
-  const observer = new PerformanceObserver((list) => {
-    for (const { duration } of list.getEntries()) clearing += duration / 1000;
-  });
-  // what was cleared is told a little later
-  await setTimeout(TOLD_MS);
+  const cleared: PerformanceEntry[] = [];
+  const observer = new PerformanceObserver((list) => void cleared.push(...list.getEntries()));
   observer.observe({ entryTypes: ["gc"] });
   const [seconds, result] = await timed(work);
+  const end = performance.now();
+  // what was cleared is told a little later
   await setTimeout(TOLD_MS);
   observer.disconnect();
+  const clearing = cleared
+    .filter(({ startTime }) => startTime < end)
+    .reduce((sum, { duration }) => sum + duration / 1000, 0);
   return [seconds, clearing, result];
 }
 

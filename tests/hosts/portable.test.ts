@@ -2,34 +2,27 @@
  * The portable workbook in LibreOffice, which has none of our functions: hard recalculation of every cell, held
  * against the calculation module.
  */
-import { planBatch } from "../../src/cellar/batch/plan";
-import { batchBook, seasonBook, type Batch } from "../../src/workbook/book";
+import { batchBook, seasonBook } from "../../src/workbook/book";
 import type { SheetData } from "../../src/workbook/data";
 import { calculatedByLibreOffice, differencesFrom, errorsIn } from "../support/independent";
 import { libreOfficeTest, removeConversions } from "../support/libreoffice";
 import { randomBatches } from "../support/random-batches";
-import { sampleFiles, sampleInputs } from "../support/samples";
+import { sampleBatches } from "../support/samples";
 
 jest.setTimeout(900_000);
 afterAll(removeConversions);
 
-const samples = (): Batch[] =>
-  sampleFiles.map((file) => {
-    const inputs = sampleInputs(file);
-    return { inputs, plan: planBatch(inputs) };
-  });
-
 libreOfficeTest("the sample season: every cell is the module's, and none is an error", async () => {
-  const portable = seasonBook(samples(), "portable");
+  const portable = seasonBook(sampleBatches(), "portable");
   const read = await calculatedByLibreOffice(portable);
-  expect(differencesFrom(seasonBook(samples()), read)).toEqual([]);
+  expect(differencesFrom(seasonBook(sampleBatches()), read)).toEqual([]);
   expect(errorsIn(portable, read)).toEqual([]);
 });
 
 test("no formula calls our functions or any that a spreadsheet of 2007 lacks, and each can be read", () => {
   const KNOWN =
     /^(ABS|AND|CHOOSE|CONCATENATE|COUNT|COUNTA|COUNTIF|COUNTIFS|DATE|DAY|EXACT|EXP|FALSE|IF|IFERROR|INDEX|INT|ISERROR|ISNUMBER|MATCH|MAX|MIN|MOD|MONTH|N|NA|NOT|OR|POWER|ROUND|ROUNDDOWN|ROUNDUP|SQRT|SUM|SUMIF|SUMPRODUCT|TRUE|YEAR)$/;
-  const formulas = seasonBook(samples(), "portable").flatMap(({ cells }) =>
+  const formulas = seasonBook(sampleBatches(), "portable").flatMap(({ cells }) =>
     cells.flatMap(({ formula }) => formula ?? []),
   );
   const called = new Set(

@@ -37,16 +37,8 @@ const FUNCTIONS = new Map([
   ["text", Infinity],
   ["workingRow", 2],
 ]);
-/** Tables of looks. */
-const CONSTANTS = new Set([
-  "CAUTIONS",
-  "COLUMN_WIDTHS",
-  "FORMATS",
-  "LEGEND",
-  "NOTES_WIDTHS",
-  "SAYING_SO",
-  "UNITS",
-]);
+/** Tables of words and looks. */
+const CONSTANTS = new Set(["CAUTIONS", "COLUMN_WIDTHS", "FORMATS", "LEGEND", "SAYING_SO", "UNITS"]);
 
 const calledName = ({ callee }) => callee.name ?? callee.property?.name;
 

@@ -4,6 +4,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import { parseBatchInputs } from "../../src/cellar/batch/inputs";
+import { planBatch } from "../../src/cellar/batch/plan";
 import type { BatchInputs } from "../../src/cellar/batch/fields";
 
 const FOLDER = path.resolve(__dirname, "../../sample-workbooks");
@@ -22,3 +23,10 @@ export function inputsOf(given: unknown): BatchInputs {
 }
 
 export const sampleInputs = (file: string) => inputsOf(sampleJson(file));
+
+/** All of them, planned. */
+export const sampleBatches = () =>
+  sampleFiles.map((file) => {
+    const inputs = sampleInputs(file);
+    return { inputs, plan: planBatch(inputs) };
+  });

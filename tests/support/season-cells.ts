@@ -32,6 +32,8 @@ export function namedCell(sheet: SheetData, name: string): PlacedCell {
   return cellAt(sheet, row, column)!;
 }
 
+export const valueOf = (sheet: SheetData, name: string) => namedCell(sheet, name).value;
+
 /** The first so many cells of a row. */
 export const lineOf = (sheet: SheetData, row: number, columns: number) =>
   Array.from({ length: columns }, (_, column) => cellAt(sheet, row, column)?.value);

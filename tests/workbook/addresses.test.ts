@@ -27,7 +27,7 @@ import {
 } from "../../src/workbook/formula";
 import { layOut, type Row } from "../../src/workbook/layout";
 import { addressIn } from "../../src/workbook/linked-plan";
-import { RULE_TEXT, cut } from "../../src/workbook/rule-text";
+import { cut } from "../../src/workbook/rule-text";
 import { situations } from "../support/situations";
 
 // 26 letters, then 26 times 26 pairs, then triples; a sheet's last column is XFD, the 16 384th
@@ -133,8 +133,6 @@ test("a cell of a plan, from another sheet", () => {
 });
 
 describe("texts of rules", () => {
-  test("no longer than programs take", () =>
-    expect(RULE_TEXT).toEqual({ title: 32, prompt: 255, refusal: 224, list: 255 }));
   test.each([
     ["as long as is allowed", "abcdefgh", 8, "abcdefgh"],
     ["one too long, without a space", "abcdefghi", 8, "abcdefg…"],

@@ -7,7 +7,7 @@ import { placedFields, type PlacedField } from "../../src/cellar/batch/field-kin
 import { fields, type BatchInputs } from "../../src/cellar/batch/fields";
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { situations } from "../support/situations";
-import { cellAt, placeNamed } from "../support/sheet-cells";
+import { cellAt, placeNamed, ruleNamed } from "../support/sheet-cells";
 
 const batches = situations();
 const ALL = placedFields(fields);
@@ -15,6 +15,15 @@ const sheets = batches.map(({ inputs, plan }) => planSheet(inputs, plan, []));
 const sheet = sheets[0]!;
 const at = (row: number, column: number, of = sheet) => cellAt(of, row, column);
 const placeOf = ({ name }: PlacedField, of = sheet) => placeNamed(of, name)!;
+
+/** Of what, in the currency of the worked batch. */
+const MONEY: Readonly<Record<string, string>> = {
+  "costs.baseWine_perL": "EUR a litre",
+  "costs.labour_perHour": "EUR an hour",
+  "costs.duty_perBottle": "EUR a bottle",
+  "costs.duty_perL": "EUR a litre",
+  "costs.storage_perBottleMonth": "EUR a bottle, month",
+};
 
 const given = (inputs: BatchInputs, { path, field }: PlacedField) => {
   const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], inputs);
@@ -58,9 +67,10 @@ test("each has its own cell and a rule", () => {
   const places = ALL.map((placed) => placeOf(placed)).map(({ row, column }) => `${row} ${column}`);
   expect(new Set(places).size).toBe(ALL.length);
   for (const placed of ALL) {
-    const { row, column } = placeOf(placed);
-    const rule = sheet.validations.find((each) => each.row === row && each.column === column);
-    expect([placed.dotted, rule?.title]).toEqual([placed.dotted, placed.field.label]);
+    expect([placed.dotted, ruleNamed(sheet, placed.name)?.title]).toEqual([
+      placed.dotted,
+      placed.field.label,
+    ]);
   }
 });
 
@@ -71,15 +81,18 @@ describe("in the second column", () => {
   const LONG_LIST = 5;
 
   test("label and unit stand beside", () => {
-    expect(listed.length).toBeGreaterThan(40);
-    for (const { field, ...placed } of listed) {
-      const [label, unit] = beside({ field, ...placed });
-      if (label !== field.label) continue;
+    const labelled = listed.filter((placed) => beside(placed)[0] === placed.field.label);
+    // a reading's line has its number, other materials the name that is typed, an actual figure the planned one's label
+    expect(listed.filter((placed) => !labelled.includes(placed)).map(({ dotted }) => dotted)).toEqual([
+      ...[1, 2, 3, 4, 5, 6].map((number) => `readings.r${number}.date`),
+      ...["materials.other1.need", "materials.other2.need", "actual.pressure_bar"],
+    ]);
+    expect(labelled.length).toBeGreaterThan(60);
+    for (const { field, ...placed } of labelled) {
+      const [, unit] = beside({ field, ...placed });
       const own = "unit" in field ? field.unit : "";
-      // money is said in the currency of the plan
-      if (!String(unit).startsWith("EUR")) expect([placed.dotted, unit]).toEqual([placed.dotted, own]);
+      if (!(placed.dotted in MONEY)) expect([placed.dotted, unit]).toEqual([placed.dotted, own]);
     }
-    expect(listed.filter((placed) => beside(placed)[0] === placed.field.label).length).toBeGreaterThan(40);
   });
 
   test("what a field notes is said; so are the options of a short list", () => {
@@ -97,12 +110,7 @@ describe("in the second column", () => {
   });
 });
 
-test("money is in the currency of the plan, wherever it is said", () => {
-  const unit = (dotted: string) => {
-    const placed = ALL.find((each) => each.dotted === dotted)!;
-    return at(placeOf(placed).row, 2)!;
-  };
-  expect(unit("costs.labour_perHour").value).toMatch(/^EUR an? hour$/);
-  for (const dotted of ["costs.labour_perHour", "costs.baseWine_perL", "costs.duty_perL"])
-    expect([dotted, unit(dotted).formula !== undefined]).toEqual([dotted, true]);
+test.each(Object.entries(MONEY))("%s is in the currency of the plan: %s", (dotted, unit) => {
+  const cell = at(placeOf(ALL.find((each) => each.dotted === dotted)!).row, 2)!;
+  expect([cell.value, cell.formula !== undefined]).toEqual([unit, true]);
 });

@@ -48,11 +48,10 @@ const valueOf = (inputs: unknown, path: readonly string[]) =>
 
 describe("read back", () => {
   test("every batch is what was written", () => {
-    for (const { inputs } of batches) {
-      const index = batches.findIndex((each) => each.inputs === inputs);
+    batches.forEach(({ inputs }, index) => {
       const read = parseBatchInputs(batchOnSheet(cells(index)));
       expect(read).toMatchObject({ ok: true, inputs });
-    }
+    });
   });
 
   test("a name typed as a number is a text; a number is no day unless it can be one", () => {

@@ -12,7 +12,7 @@ import { batchBook, type Batch } from "../../src/workbook/book";
 import type { SheetData } from "../../src/workbook/data";
 import { calculatedSheets, differing, shownAs, typedOver, type Typing } from "../support/calculated-sheets";
 import { situations } from "../support/situations";
-import { cellAt, cellNamed, placeNamed } from "../support/sheet-cells";
+import { cellAt, cellNamed, ruleNamed } from "../support/sheet-cells";
 
 /** What each line is counted in. */
 const UNITS: Readonly<Record<RegisterKey, string>> = {
@@ -38,7 +38,12 @@ const batches = situations();
 const withActuals = batches.find(({ inputs }) => inputs.actual.bottlesBroken !== null)!;
 
 describe("as it is written", () => {
-  const written = batches.map((batch) => ({ ...batch, sheet: registerOf(batchBook([batch], []).sheets) }));
+  // with a lot and without
+  const lots = batches.map(({ inputs, plan }, index): Batch => {
+    const lot = index % 2 === 0 ? `L-${index}` : "";
+    return { inputs: { ...inputs, batch: { ...inputs.batch, lot } }, plan };
+  });
+  const written = lots.map((batch) => ({ ...batch, sheet: registerOf(batchBook([batch], []).sheets) }));
 
   test("every line has its day, what comes or goes in its unit, volume before and after, and bottles", () => {
     for (const { inputs, plan, sheet } of written) {
@@ -83,10 +88,7 @@ describe("as it is written", () => {
 
   test("what is done is typed in: a day, a quantity from 0 unless the plan has it, a note", () => {
     const { sheet } = written[0]!;
-    const rule = (name: string) => {
-      const { row, column } = placeNamed(sheet, name)!;
-      return sheet.validations.find((each) => each.row === row && each.column === column);
-    };
+    const rule = (name: string) => ruleNamed(sheet, name);
     for (const key of REGISTER_KEYS) {
       const name = (what: string) => `register_${key}_${what}`;
       expect(rule(name("done"))).toMatchObject({ kind: "date", allowBlank: true, title: "Day it was done" });
@@ -142,6 +144,8 @@ describe("calculated", () => {
   test("every cell is the module's, with dry sugar and with liqueur, with and without dosage", () => {
     const forms = new Set(batches.map(({ inputs }) => `${inputs.tirage.sugarForm}`));
     expect([...forms].sort()).toEqual(["dry sugar", "liqueur"]);
+    const kinds = batches.map(({ inputs }) => inputs.dosage.kind);
+    expect([kinds.includes("none"), kinds.some((kind) => kind !== "none")]).toEqual([true, true]);
     const { sheets } = batchBook(batches, [], { formulas: "portable" });
     const shown = calculatedSheets(sheets);
     const registers = sheets.filter(({ name }) => name.startsWith("Register"));

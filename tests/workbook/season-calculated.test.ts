@@ -3,14 +3,13 @@
  */
 import { planBatch } from "../../src/cellar/batch/plan";
 import type { Batch } from "../../src/workbook/book";
-import { inputsOf, sampleFiles, sampleInputs, sampleJson } from "../support/samples";
+import { inputsOf, sampleBatches, sampleJson } from "../support/samples";
 import { seasonFaults } from "../support/season-faults";
 import { situations } from "../support/situations";
 
 const batch = (inputs: ReturnType<typeof inputsOf>): Batch => ({ inputs, plan: planBatch(inputs) });
 
-test("the sample batches and their season", () =>
-  expect(seasonFaults(sampleFiles.map((file) => batch(sampleInputs(file))))).toEqual([]));
+test("the sample batches and their season", () => expect(seasonFaults(sampleBatches())).toEqual([]));
 
 test("two currencies, pack sizes that differ, three bottle sizes, readings and what really came of it", () => {
   const brut = sampleJson("oxlip-hill-brut.json");

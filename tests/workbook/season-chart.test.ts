@@ -3,16 +3,12 @@
  * and what of the sheet is printed.
  */
 import { serialFromIso } from "../../src/cellar/ageing";
-import { planBatch } from "../../src/cellar/batch/plan";
 import { seasonSheet } from "../../src/workbook/season/sheet";
-import { sampleFiles, sampleInputs } from "../support/samples";
+import { sampleBatches } from "../support/samples";
 import { linkedTo, placeOf, rowSaying } from "../support/season-cells";
 import { valuesIn } from "../support/sheet-cells";
 
-const plans = sampleFiles.map((file) => {
-  const inputs = sampleInputs(file);
-  return linkedTo({ inputs, plan: planBatch(inputs) });
-});
+const plans = sampleBatches().map(linkedTo);
 const sheet = seasonSheet(plans, []);
 const dates = plans.map(({ plan }) => plan.dates);
 

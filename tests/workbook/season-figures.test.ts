@@ -1,17 +1,13 @@
 /**
  * Every figure of a season's totals and orders is in its sheet, by its name, as a formula with the module's result.
  */
-import { planBatch } from "../../src/cellar/batch/plan";
 import { orderLines, orderOf } from "../../src/cellar/season/orders";
 import { seasonTotals } from "../../src/cellar/season/season";
 import { seasonBook } from "../../src/workbook/book";
-import { sampleFiles, sampleInputs } from "../support/samples";
+import { sampleBatches } from "../support/samples";
 import { cellNamed } from "../support/sheet-cells";
 
-const batches = sampleFiles.map((file) => {
-  const inputs = sampleInputs(file);
-  return { inputs, plan: planBatch(inputs) };
-});
+const batches = sampleBatches();
 const season = seasonBook(batches)[0]!;
 const expectFigure = (name: string, wanted: unknown) => {
   const { value, formula } = cellNamed(season, name) ?? {};

@@ -1,13 +1,14 @@
 /**
- * A season follows its plans in every cell: with the inputs of other batches typed into them it shows what a season
+ * A season follows its plans in every figure: with the inputs of other batches typed into them it shows what a season
  * written for those batches holds. Calculated by a spreadsheet engine.
  */
 import { planBatch } from "../../src/cellar/batch/plan";
 import { seasonBook, type Batch } from "../../src/workbook/book";
-import { cellAddress, type SheetData } from "../../src/workbook/data";
+import { cellAddress } from "../../src/workbook/data";
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { calculatedSheets, differing, typedOver, type Typing } from "../support/calculated-sheets";
 import { inputsOf, sampleInputs, sampleJson } from "../support/samples";
+import { figuresOf } from "../support/season-faults";
 import { cellAt } from "../support/sheet-cells";
 
 const batch = (inputs: ReturnType<typeof inputsOf>): Batch => ({ inputs, plan: planBatch(inputs) });
@@ -44,12 +45,8 @@ function followed(written: readonly Batch[], typed: readonly Batch[]): string[] 
     overtyped[at] = typedOver(overtyped[at]!, overtyped[at]!.name, typingOf(each));
   });
   const shown = calculatedSheets(overtyped);
-  const figures = ({ cells, ...rest }: SheetData) => ({
-    ...rest,
-    cells: cells.filter(({ value }) => value !== null),
-  });
   return after!
-    .flatMap((sheet, index) => differing(figures(sheet), shown, before![index]!.name))
+    .flatMap((sheet, index) => differing(figuresOf(sheet), shown, before![index]!.name))
     .slice(0, 10);
 }
 

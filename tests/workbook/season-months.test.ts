@@ -3,15 +3,19 @@
  * which plan each line is read from.
  */
 import { seasonMonths } from "../../src/cellar/season/calendar";
-import { planBatch } from "../../src/cellar/batch/plan";
-import type { SheetData } from "../../src/workbook/data";
 import { seasonSheet } from "../../src/workbook/season/sheet";
-import { sampleFiles, sampleInputs } from "../support/samples";
-import { lineOf, linkedTo, namedCell, placeOf, seasonOf, workedBatch } from "../support/season-cells";
+import { sampleBatches } from "../support/samples";
+import {
+  lineOf,
+  linkedTo,
+  namedCell,
+  placeOf,
+  seasonOf,
+  valueOf,
+  workedBatch,
+} from "../support/season-cells";
 
-const valueOf = (sheet: SheetData, name: string) => namedCell(sheet, name).value;
-const samples = sampleFiles.map(sampleInputs).map((inputs) => ({ inputs, plan: planBatch(inputs) }));
-const batches = [...samples, workedBatch()];
+const batches = [...sampleBatches(), workedBatch()];
 const sheet = seasonOf(batches);
 const WORK = ["tirageHl", "filled", "riddling", "disgorging", "released", "hours"] as const;
 const MONEY = ["toPay", "interest"] as const;

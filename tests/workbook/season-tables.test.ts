@@ -3,19 +3,16 @@
  * order is added up from, held against the calculation module and sums written out here.
  */
 import { OTHER_KEYS } from "../../src/cellar/batch/materials";
-import { planBatch } from "../../src/cellar/batch/plan";
 import { batchNeed, orderLines } from "../../src/cellar/season/orders";
 import type { Batch } from "../../src/workbook/book";
 import type { SheetData } from "../../src/workbook/data";
-import { sampleFiles, sampleInputs } from "../support/samples";
-import { lineOf, namedCell, placeOf, rowSaying, seasonOf, workedBatch } from "../support/season-cells";
+import { sampleBatches } from "../support/samples";
+import { lineOf, placeOf, rowSaying, seasonOf, valueOf, workedBatch } from "../support/season-cells";
 import { cellAt } from "../support/sheet-cells";
 import { situations } from "../support/situations";
 
-const valueOf = (sheet: SheetData, name: string) => namedCell(sheet, name).value;
-
 const batches: Batch[] = [
-  ...sampleFiles.map(sampleInputs).map((inputs) => ({ inputs, plan: planBatch(inputs) })),
+  ...sampleBatches(),
   // materials of its own with two names, and what really came of it
   situations()[1]!,
   workedBatch({ actual: { cost: 41_000, bottlesFinished: 13_300 } }),
