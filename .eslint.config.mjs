@@ -23,5 +23,17 @@ export default tseslint.config(
     files: ["src/functions/**"],
     rules: { "@typescript-eslint/no-explicit-any": "off" },
   },
+  {
+    files: ["tests/**"],
+    rules: {
+      "no-restricted-syntax": [
+        "error",
+        {
+          selector: "CallExpression[callee.object.name='fc'][callee.property.name=/^(assert|check|sample)$/]:not([arguments.1.type='CallExpression']):not(:has(Property[key.name='seed']))",
+          message: "Give it a seed, or it fails now and then: { seed: SEED } of support/fuzz.",
+        },
+      ],
+    },
+  },
   { files: ["src/commandline/**", "tests/**"], rules: { "no-console": "off" } },
 );

@@ -10,6 +10,7 @@ import { cut, widthOf } from "../../src/hosts/grid/chart-text";
 import type { SvgNode } from "../../src/hosts/grid/svg";
 import type { CellValue, ChartData } from "../../src/workbook/data";
 import { bars, lines, stages } from "../support/charts";
+import { SEED } from "../support/fuzz";
 
 const shown = (value: number, format: string) => `${format}|${value}`;
 const BOX = { width: 200, height: 100 };
@@ -67,6 +68,7 @@ describe("scales", () => {
         for (const each of apart) expect(each).toBeCloseTo(apart[0]!, 6);
         if (apart.length > 0) expect(apart[0]).toBeGreaterThan(0.01);
       }),
+      { seed: SEED },
     );
   });
 
@@ -286,6 +288,7 @@ describe("the whole drawing", () => {
           }
         },
       ),
+      { seed: SEED },
     );
   });
 });

@@ -7,6 +7,7 @@ import {
   placed,
   type Label,
 } from "../../../src/taskpane/drawings/geometry-labels";
+import { SEED } from "../../support/fuzz";
 
 const pixels = fc.double({ min: -400, max: 700, noNaN: true });
 const label: fc.Arbitrary<Label> = fc.record({
@@ -30,6 +31,7 @@ describe("things in a row", () => {
           if (index > 0) expect(place - places[index - 1]!).toBeGreaterThanOrEqual(20 - 1e-9);
         });
       }),
+      { seed: SEED },
     );
   });
 
@@ -61,6 +63,7 @@ describe("labels", () => {
           for (const other of [...taken, ...boxes.slice(0, index)]) expect(overlap(box, other)).toBe(false);
         });
       }),
+      { seed: SEED },
     );
   });
 

@@ -6,6 +6,7 @@ import { timelinePicture } from "../../../src/taskpane/drawings/geometry-timelin
 import type { Point } from "../../../src/taskpane/drawings/svg";
 import { PART_KEYS, type Part } from "../../../src/workbook/plan/cost-parts";
 import { allFinite, expectApart } from "./layout";
+import { SEED } from "../../support/fuzz";
 
 /** By the shoelace formula. */
 const areaOf = (points: readonly Point[]) =>
@@ -41,6 +42,7 @@ describe("neck", () => {
             6,
           );
       }),
+      { seed: SEED },
     );
   });
 
@@ -52,6 +54,7 @@ describe("neck", () => {
         const labels = picture.volumes.flatMap(({ name, value }) => [name, value]);
         expectApart([...labels, ...picture.spanTexts], NECK_FRAME);
       }),
+      { seed: SEED },
     );
   });
 
@@ -95,6 +98,7 @@ describe("cost", () => {
         });
         expect(shares.slice(0, -1).some(({ part }) => part === "other")).toBe(false);
       }),
+      { seed: SEED },
     );
   });
 
@@ -114,6 +118,7 @@ describe("cost", () => {
           { left: 0, top: 0, width: WIDTH, height },
         );
       }),
+      { seed: SEED },
     );
   });
 });
@@ -152,6 +157,7 @@ describe("timeline", () => {
           if (index > 0) expect(y).toBeGreaterThanOrEqual(picture.events[index - 1]!.y);
         });
       }),
+      { seed: SEED },
     );
   });
 
