@@ -138,8 +138,10 @@ export class Bench {
   }
 
   /** Makes the page at least so high, for a picture. */
-  async stretch(height: number): Promise<void> {
-    await this.page.setViewportSize({ ...VIEWPORT, height: Math.ceil(Math.max(height, VIEWPORT.height)) });
+  async stretch(wanted: number): Promise<void> {
+    const height = Math.ceil(Math.max(wanted, VIEWPORT.height));
+    if (this.page.viewportSize()?.height === height) return;
+    await this.page.setViewportSize({ ...VIEWPORT, height });
     await this.page.waitForTimeout(DRAWN_MS);
   }
 
