@@ -8,7 +8,6 @@ export const fr: Catalogue = {
     "{0} mois plus tard, le calendrier est dépassé ; donner une date plus tôt",
   "Excess pressure of the finished wine": "Surpression du vin fini",
   "a pressure means nothing without its temperature": "une pression ne dit rien sans sa température",
-  "… at the temperature of": "… à la température de",
   "Day of the reading": "Jour du relevé",
   "Excess pressure read": "Surpression lue",
   "Temperature of the bottle": "Température de la bouteille",
@@ -1194,6 +1193,7 @@ export const fr: Catalogue = {
   "Sugar to weigh for the tirage": "Sucre à peser pour le tirage",
   "Excess pressure at cellar temperature": "Surpression à la température de cave",
   "Excess pressure on the hottest day, high": "Surpression le jour le plus chaud, haute",
+  "without the prices that are missing: see Checks": "sans les prix qui manquent : voir Contrôles",
   "one bottle in forty may lie above": "une bouteille sur quarante peut être au-dessus",
   "Driest sweetness term permitted": "Mention la plus sèche permise",
   "Bottles to have ready": "Bouteilles à tenir prêtes",
@@ -1401,7 +1401,7 @@ export const fr: Catalogue = {
   "A bar for each batch: from tirage to disgorging on the lees, then the rest until release.":
     "Une barre par lot : du tirage au dégorgement sur lies, puis le repos jusqu'à la mise en vente.",
   "Before the tirage": "Avant le tirage",
-  "A number without its unit: {0}.": "Un nombre sans son unité : {0}.",
+  "Give {0}: the number without its unit.": "Donner {0} : le nombre sans son unité.",
   "Give {0}.": "Donner {0}.",
   "Step from one dose to the next": "Pas d'une dose à la suivante",
   "Dose and temperature: expected excess pressure under the crown cap, bar":

@@ -45,5 +45,5 @@ export function validationOf(field: Field, from?: Area): Rule {
 
 function messageOf(field: Field): string {
   const numeric = field.kind === "number" || field.kind === "optional";
-  return numeric ? `A number without its unit: ${allowedText(field)}.` : `Give ${allowedText(field)}.`;
+  return numeric ? `Give ${allowedText(field)}: the number without its unit.` : `Give ${allowedText(field)}.`;
 }

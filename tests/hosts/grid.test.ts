@@ -109,6 +109,15 @@ const variants: [string, (batch: ReturnType<typeof sampleJson>) => void][] = [
     },
   ],
   [
+    "0 typed where a blank would mean something else",
+    (batch) => {
+      Object.assign(batch.tirage!, { yeast_gHL: 0, nutrient_gHL: 0, riddlingAid_gHL: 0 });
+      Object.assign(batch.dosage!, { liqueur_vol: 0 });
+      Object.assign(batch.costs!, { riddling_hours: 0, baseWine_perL: 0, labour_perHour: 0 });
+      for (const line of Object.values(batch.materials!)) Object.assign(line as object, { price: 0 });
+    },
+  ],
+  [
     "too strong a wine",
     (batch) => {
       batch.baseWine!.alcohol_vol = 13;
@@ -128,6 +137,24 @@ describe("every calculated cell equals the calculation module's plan", () => {
     const { sheet, cells } = await written(inputsOf(batch));
     expect(differences(sheet, cells)).toEqual([]);
   });
+});
+
+test("0 is not blank, however often it is asked; nothing and an empty text are", async () => {
+  const sheet = grid.api.getActiveWorkbook()!.insertSheet("Compared");
+  const once = ['=A1=""', '=IF(A1="","",A1+1)'];
+  const asked = [...once, ...once];
+  const done = grid.settled();
+  sheet.getRange("A1").setValue(0);
+  sheet.getRange("A3").setValue('=""');
+  const asking = [1, 2, 3].map((row) => asked.map((formula) => formula.replaceAll("A1", `A${row}`)));
+  sheet.getRange("B1:E3").setValues(asking);
+  await done;
+  const answers = asking.map((_, row) => sheet.getRange(row, 1, 1, 4).getRawValues()[0]!);
+  expect(answers).toEqual([
+    [0, 1, 0, 1],
+    [1, "", 1, ""],
+    [1, "", 1, ""],
+  ]);
 });
 
 test("a changed input cell carries through to what the module plans from that input", async () => {

@@ -15,7 +15,7 @@ test("a number between bounds, which are allowed", () =>
     min: 2,
     max: 50,
     title: "Base wine",
-    message: "A number without its unit: 2 to 50 hL.",
+    message: "Give 2 to 50 hL: the number without its unit.",
     allowBlank: false,
   }));
 
@@ -39,7 +39,7 @@ test("an optional number may stay blank, within the same bounds", () =>
     kind: "decimal",
     min: 2,
     max: 50,
-    message: "A number without its unit: 2 to 50 hL, or blank.",
+    message: "Give 2 to 50 hL, or blank: the number without its unit.",
     allowBlank: true,
   }));
 

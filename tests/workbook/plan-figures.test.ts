@@ -5,9 +5,12 @@
 import { READING_KEYS } from "../../src/cellar/batch/cellar-book";
 import { OTHER_KEYS, materialKeys } from "../../src/cellar/batch/materials";
 import { ACTUAL_KEYS } from "../../src/cellar/batch/plan-actual";
-import type { BatchPlan } from "../../src/cellar/batch/plan";
+import { planBatch, type BatchPlan } from "../../src/cellar/batch/plan";
 import type { CellValue } from "../../src/workbook/data";
 import { planSheet } from "../../src/workbook/plan/sheet";
+import { sampleInputs } from "../support/samples";
+import { rowSaying } from "../support/season-cells";
+import { cellAt } from "../support/sheet-cells";
 import { situations } from "../support/situations";
 
 const figures = ({
@@ -121,4 +124,17 @@ test("every figure stands in a cell of its name, calculated", () => {
       expect([name, found?.value, found?.formula !== undefined]).toEqual([name, wanted, true]);
     }
   }
+});
+
+test("the cost at the head says beside it that prices are missing, and only then", () => {
+  const noteOf = (price: number | null) => {
+    const priced = sampleInputs("oxlip-hill-brut.json");
+    const inputs = { ...priced, costs: { ...priced.costs, labour_perHour: price } };
+    const plan = planBatch(inputs);
+    const sheet = planSheet(inputs, plan, []);
+    const row = rowSaying(sheet, "Cost of a saleable bottle");
+    return [plan.costs.unpriced, cellAt(sheet, row, 3)?.value];
+  };
+  expect(noteOf(24)).toEqual([0, ""]);
+  expect(noteOf(null)).toEqual([1, "without the prices that are missing: see Checks"]);
 });

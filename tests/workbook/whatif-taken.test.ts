@@ -83,6 +83,13 @@ describe("workings of the sizes", () => {
     expect(line("Hours at riddling, h")).toEqual(["", ""]);
     expect(line("Hours at tirage, h")).toEqual([5, 10]);
   });
+
+  test("hours that are blank count as 0 at every size, as they do in the plan", () => {
+    const bare = whatIfSheet(linkedTo(workedBatch({ costs: { tirage_hours: null } })), []);
+    const row = rowSaying(bare, "Hours at tirage, h");
+    expect([1, 5].map((column) => cellAt(bare, row, column)!.value)).toEqual([0, 0]);
+    expect(cellAt(bare, row, 1)!.formula).not.toContain('=""');
+  });
 });
 
 describe("a blank cell of the plan, by what a formula does with it", () => {

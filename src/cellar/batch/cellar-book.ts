@@ -34,7 +34,7 @@ export const actualFields = {
   bottlesFinished: optional("Bottles finished", domains.bottles),
   tirageSugar_kg: optional("Sugar used at tirage", domains.quantity, { unit: "kg" }),
   pressure_bar: optional("Excess pressure of the finished wine", domains.pressureBar),
-  pressureAt_C: optional("… at the temperature of", domains.temperatureC),
+  pressureAt_C: optional("Temperature of that pressure", domains.temperatureC),
   sugar_gL: optional("Glucose + fructose, analysed", domains.wineSugarGL),
   alcohol_vol: optional("Alcohol, analysed", domains.alcoholVol),
   cost: optional("Cost of the batch", domains.money, { unit: "" }),

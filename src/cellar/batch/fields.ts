@@ -56,7 +56,7 @@ export const fields = {
   tirage: {
     goal: choice("Set the tirage by", ["pressure", "dose"] as const, { blank: "pressure" }),
     pressure_bar: optional("Excess pressure wanted", domains.pressureBar, { note: "by pressure only" }),
-    pressureAt_C: optional("… at the temperature of", domains.temperatureC, {
+    pressureAt_C: optional("Temperature of that pressure", domains.temperatureC, {
       note: "a pressure means nothing without its temperature",
     }),
     dose_gL: optional("Dose wanted", domains.doseGL, {

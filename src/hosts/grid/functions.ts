@@ -13,6 +13,7 @@ import {
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { isRefusal } from "../../cellar/refusal";
+import { compareAnew } from "./comparing";
 
 /** The part of functions.json that is used here. */
 export interface FunctionMetadata {
@@ -52,6 +53,7 @@ export function engineFunctions(
   implementations: ReadonlyMap<string, CustomFunction>,
   called: Called = () => undefined,
 ): Engine {
+  compareAnew();
   return {
     function: metadata.map((each) => [
       functionClass(each, implementations.get(each.id), called),

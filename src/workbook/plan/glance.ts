@@ -2,8 +2,8 @@
  * The head of the sheet: what the batch is, and the few figures asked for most.
  */
 import type { CellValue } from "../data";
-import { builtin, cell } from "../formula";
-import type { Row } from "../layout";
+import { builtin, cell, iff, operation } from "../formula";
+import type { CellSpec, Row } from "../layout";
 import { worstOf } from "./checks";
 import { FORMATS, currencyUnit, input, resultRow, text, type Section, type Unit, gap } from "./rows";
 
@@ -12,6 +12,9 @@ export const LIVE_WITH_ADDIN = `${INPUTS} Change an input and the rest follows, 
 export const LIVE_ANYWHERE = `${INPUTS} Change an input and the rest follows, in any spreadsheet program.`;
 
 const TITLE = "Batch plan: ";
+const UNPRICED = "without the prices that are missing: see Checks";
+
+const withNote = ({ cells, ...row }: Row, note: CellSpec): Row => ({ ...row, cells: [...cells, note] });
 
 export const glanceSection: Section = (batch) => {
   const { inputs, plan } = batch;
@@ -73,6 +76,19 @@ export const glanceSection: Section = (batch) => {
       style: "key",
       formula: cell("plan_disgorging"),
     }),
-    figure("Cost of a saleable bottle", currencyUnit(batch), "plan_perBottle", costs.perBottle, FORMATS.two),
+    withNote(
+      figure(
+        "Cost of a saleable bottle",
+        currencyUnit(batch),
+        "plan_perBottle",
+        costs.perBottle,
+        FORMATS.two,
+      ),
+      {
+        value: costs.unpriced > 0 ? UNPRICED : "",
+        style: "note",
+        formula: iff(operation(cell("plan_unpriced"), ">", 0), UNPRICED, ""),
+      },
+    ),
   ];
 };

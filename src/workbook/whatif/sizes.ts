@@ -49,14 +49,16 @@ const HOURS = ["tirage", "riddling", "disgorging", "finishing"].map((step) => `c
 const OTHERS = ["materials_other1_need", "materials_other2_need"];
 const CHANGED = ["baseWine_volume_hL", ...HOURS, ...OTHERS];
 
+/** Blank hours of riddling are worked out elsewhere, and must stay blank; others count as 0. */
+const staysBlank = ({ field }: CellSpec) => field?.kind === "optional";
+
 /** A changed input at one size, from the plan's. */
-function changedFormula(name: string, index: number): Expression {
+function changedFormula({ name, spec }: PlanCell, index: number): Expression {
   const size = divided(cell(sizeName(index)), 100);
   const own = cell(name);
   if (!HOURS.includes(name)) return times(own, size);
   const grown = times(own, plus(1, times(divided(cell(LABOUR), 100), minus(size, 1))));
-  // blank hours are worked out elsewhere, and must stay blank
-  return iff(isBlank(own), "", grown);
+  return staysBlank(spec) ? iff(isBlank(own), "", grown) : grown;
 }
 
 /** The grid itself, and how its figures come about. */
@@ -73,14 +75,16 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
   });
 
   /** One figure at one size, blank where no size is given. */
-  const figure = ({ name, spec }: PlanCell, index: number): CellSpec => {
+  const figure = (there: PlanCell, index: number): CellSpec => {
+    const { name, spec } = there;
+    const whenBlank = HOURS.includes(name) ? (staysBlank(spec) ? "" : 0) : null;
     const formula = CHANGED.includes(name)
-      ? changedFormula(name, index)
+      ? changedFormula(there, index)
       : renamed(spec.formula!, (each) => (isWritten.has(each) ? nameAt(index, each) : each));
     return {
       key: nameAt(index, name),
       style: "result",
-      value: plans[index]?.get(name)?.spec.value ?? (plans[index] && HOURS.includes(name) ? "" : null),
+      value: plans[index]?.get(name)?.spec.value ?? (plans[index] ? whenBlank : null),
       formula: iff(isNumber(cell(sizeName(index))), builtin("IFERROR", formula, ""), ""),
       format: spec.format ?? FORMATS.two,
     };
