@@ -2,7 +2,7 @@
  * The running workbench, as a chapter drives it: by names on the page, keyboard and mouse.
  */
 import type { BrowserContext, Download, Locator, Page } from "playwright-core";
-import { activate, formulas, holds, placeOf, sheetNames, shownCells } from "./grid";
+import { activate, formulas, holds, leftBoxes, placeOf, sheetNames, shownCells } from "./grid";
 
 /** Wide enough for a season's table, high enough for a long working. */
 export const VIEWPORT = { width: 1640, height: 1500 };
@@ -16,6 +16,8 @@ export interface Seen {
 const NAMES =
   "button, summary, summary .title, label, legend, option, h1, h2, th, td, caption, dt, a, strong";
 const TICK_MS = 150;
+/** From key to key: the sheet's editor opens at the first one. */
+const KEY_MS = 20;
 /** Until the spreadsheet is drawn anew in another size. */
 const DRAWN_MS = 700;
 
@@ -107,7 +109,8 @@ export class Bench {
   }
   async type(address: string, typed: string): Promise<void> {
     await this.select(address);
-    await this.page.keyboard.type(typed);
+    await this.page.waitForFunction(leftBoxes);
+    await this.page.keyboard.type(typed, { delay: KEY_MS });
     await this.page.keyboard.press("Enter");
     await this.page.waitForFunction(holds, address);
     await this.settle();

@@ -80,6 +80,9 @@ export const holds = (address: string): boolean => {
   return (range.getDisplayValues()[0]?.[0] ?? "") !== "";
 };
 
+/** Whether keys go to the sheet, and no longer to a box such as the one for addresses; to be called in the page. */
+export const leftBoxes = (): boolean => document.activeElement?.tagName !== "INPUT";
+
 /** Formulas of the sheet in view. */
 export const formulas = async (page: Page): Promise<string[]> => {
   const rows = await page.evaluate(() =>

@@ -1193,7 +1193,7 @@ export const fr: Catalogue = {
   "Sugar to weigh for the tirage": "Sucre à peser pour le tirage",
   "Excess pressure at cellar temperature": "Surpression à la température de cave",
   "Excess pressure on the hottest day, high": "Surpression le jour le plus chaud, haute",
-  "without the prices that are missing: see Checks": "sans les prix qui manquent : voir Contrôles",
+  "prices or hours are missing: see Checks": "des prix ou des heures manquent : voir Contrôles",
   "one bottle in forty may lie above": "une bouteille sur quarante peut être au-dessus",
   "Driest sweetness term permitted": "Mention la plus sèche permise",
   "Bottles to have ready": "Bouteilles à tenir prêtes",

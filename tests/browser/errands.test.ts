@@ -11,6 +11,7 @@ import { orderLines, orderOf } from "../../src/cellar/season/orders";
 import { seasonTotals } from "../../src/cellar/season/season";
 import { expectedPressure } from "../../src/cellar/carbonation";
 import { sucroseGL } from "../../src/cellar/units";
+import { leftBoxes } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
 import { expectRelative } from "../support/relative";
@@ -103,8 +104,9 @@ browserDescribe("errands", () => {
     await nameBox.click();
     await nameBox.fill(address);
     await nameBox.press("Enter");
+    await page.waitForFunction(leftBoxes);
     await page.waitForTimeout(200);
-    await page.keyboard.type(typed);
+    await page.keyboard.type(typed, { delay: 20 });
     await page.keyboard.press("Enter");
     await page.waitForTimeout(500);
   }

@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import * as XLSX from "@e965/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { planBatch } from "../../src/cellar/batch/plan";
+import { leftBoxes } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { sampleInputs, samplePath } from "../support/samples";
 
@@ -81,6 +82,7 @@ browserDescribe("the workbench", () => {
     await nameBox.click();
     await nameBox.fill(address);
     await nameBox.press("Enter");
+    await page.waitForFunction(leftBoxes);
     await page.waitForTimeout(200);
   }
 

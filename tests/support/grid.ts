@@ -2,6 +2,7 @@
  * The grid's formula engine without a page.
  */
 import { Univer, type IWorkbookData } from "@univerjs/core";
+import { FormulaExecutedStateType } from "@univerjs/engine-formula";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
 import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
@@ -36,7 +37,9 @@ export async function headlessGrid(
     settled: () =>
       new Promise((resolve, reject) => {
         const overdue = setTimeout(() => reject(new Error("the grid did not finish calculating")), 60_000);
-        const ended = api.getFormula().calculationEnd(() => {
+        const ended = api.getFormula().calculationEnd((state) => {
+          // another takes its place
+          if (state === FormulaExecutedStateType.STOP_EXECUTION) return;
           clearTimeout(overdue);
           ended.dispose();
           // the results are applied to the cells right after

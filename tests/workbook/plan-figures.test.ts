@@ -126,7 +126,7 @@ test("every figure stands in a cell of its name, calculated", () => {
   }
 });
 
-test("the cost at the head says beside it that prices are missing, and only then", () => {
+test("the cost at the head says beside it that prices or hours are missing, and only then", () => {
   const noteOf = (price: number | null) => {
     const priced = sampleInputs("oxlip-hill-brut.json");
     const inputs = { ...priced, costs: { ...priced.costs, labour_perHour: price } };
@@ -136,5 +136,5 @@ test("the cost at the head says beside it that prices are missing, and only then
     return [plan.costs.unpriced, cellAt(sheet, row, 3)?.value];
   };
   expect(noteOf(24)).toEqual([0, ""]);
-  expect(noteOf(null)).toEqual([1, "without the prices that are missing: see Checks"]);
+  expect(noteOf(null)).toEqual([1, "prices or hours are missing: see Checks"]);
 });

@@ -7,4 +7,5 @@ import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
 
 export function compareAnew(): void {
   CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
+  CELL_INVERTED_INDEX_CACHE.set = () => undefined;
 }

@@ -12,7 +12,7 @@ export const LIVE_WITH_ADDIN = `${INPUTS} Change an input and the rest follows, 
 export const LIVE_ANYWHERE = `${INPUTS} Change an input and the rest follows, in any spreadsheet program.`;
 
 const TITLE = "Batch plan: ";
-const UNPRICED = "without the prices that are missing: see Checks";
+const UNPRICED = "prices or hours are missing: see Checks";
 
 const withNote = ({ cells, ...row }: Row, note: CellSpec): Row => ({ ...row, cells: [...cells, note] });
 
@@ -87,7 +87,7 @@ export const glanceSection: Section = (batch) => {
       {
         value: costs.unpriced > 0 ? UNPRICED : "",
         style: "note",
-        formula: iff(operation(cell("plan_unpriced"), ">", 0), UNPRICED, ""),
+        formula: builtin("IFERROR", iff(operation(cell("plan_unpriced"), ">", 0), UNPRICED, ""), ""),
       },
     ),
   ];

@@ -77,14 +77,13 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
   /** One figure at one size, blank where no size is given. */
   const figure = (there: PlanCell, index: number): CellSpec => {
     const { name, spec } = there;
-    const whenBlank = HOURS.includes(name) ? (staysBlank(spec) ? "" : 0) : null;
     const formula = CHANGED.includes(name)
       ? changedFormula(there, index)
       : renamed(spec.formula!, (each) => (isWritten.has(each) ? nameAt(index, each) : each));
     return {
       key: nameAt(index, name),
       style: "result",
-      value: plans[index]?.get(name)?.spec.value ?? (plans[index] ? whenBlank : null),
+      value: plans[index]?.get(name)?.spec.value ?? (plans[index] && HOURS.includes(name) ? "" : null),
       formula: iff(isNumber(cell(sizeName(index))), builtin("IFERROR", formula, ""), ""),
       format: spec.format ?? FORMATS.two,
     };
