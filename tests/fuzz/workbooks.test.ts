@@ -269,6 +269,15 @@ describe("damaged on the way", () => {
       0.5,
     ));
 
+  test("a name in the directory, so that the texts seem to be in no part", async () => {
+    const name = strToU8("xl/sharedStrings.xml");
+    const bytes = file.slice();
+    const at = Buffer.from(bytes).lastIndexOf(name);
+    expect(at).toBeGreaterThan(bytes.length / 2);
+    bytes[at + name.length - 1]! ^= 1;
+    expect(await opened(bytes)).toBe("it is not a whole .xlsx workbook: it is damaged, or something else");
+  });
+
   test("bytes turned anywhere: refused, or what is read is what was written", () =>
     alwaysLater(
       fc.array(fc.tuple(fc.nat(file.length - 1), fc.integer({ min: 1, max: 255 })), {

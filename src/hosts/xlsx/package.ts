@@ -11,7 +11,7 @@ const MB = 1_000_000;
 export const LIMITS = { parts: 20_000, part: 50 * MB, all: 250 * MB } as const;
 
 const [DIRECTORY_END, DIRECTORY_ENTRY] = [0x06054b50, 0x02014b50];
-const [END_BYTES, ENTRY_BYTES, LONGEST_REMARK] = [22, 46, 65_535];
+const [END_BYTES, ENTRY_BYTES, HEADER_BYTES, LONGEST_REMARK] = [22, 46, 30, 65_535];
 /** In place of a number that the older kind of zip has no room for. */
 const [FULL_32, FULL_16] = [0xffff_ffff, 0xffff];
 const SIZES_FOLLOW = 8;
@@ -77,7 +77,7 @@ function partsRead(file: Uint8Array, view: DataView, start: number, count: numbe
       // a size that is not said here would be believed elsewhere, or not be bounded at all
       const unsaid =
         (packed === 0 && (view.getUint16(at + 8, true) & SIZES_FOLLOW) !== 0) || (size === 0 && packed > 2);
-      if (unsaid || next > file.length) throw new FileRefusal(DAMAGED);
+      if (unsaid || next > file.length || nameAtPart(file, view, at) !== name) throw new FileRefusal(DAMAGED);
       all += size;
       const part = Math.round(size / MB);
       if (size > LIMITS.part)
@@ -88,6 +88,14 @@ function partsRead(file: Uint8Array, view: DataView, start: number, count: numbe
     at = next;
   }
   return kept;
+}
+
+/** What the part itself says its name is. A name damaged in the directory would pass for a part that is not there. */
+function nameAtPart(file: Uint8Array, view: DataView, entry: number): string | undefined {
+  const at = view.getUint32(entry + 42, true);
+  if (at + HEADER_BYTES > file.length) return undefined;
+  const name = file.subarray(at + HEADER_BYTES, at + HEADER_BYTES + view.getUint16(at + 26, true));
+  return new TextDecoder().decode(name);
 }
 
 function withDirectory(file: Uint8Array, entries: readonly Uint8Array[]): Uint8Array {
