@@ -1,8 +1,8 @@
 /**
  * npm run in-a-row: the tests that open a page, a spreadsheet or another program, again and again, to find those that
  * fail now and then. `npm run in-a-row -- 5 tests/browser` gives the number of runs and the suites; build first.
- * Left out: hosts/portable, samples and xlsx, in which LibreOffice and a check of XML work for minutes; and what has no
- * clock, with random cases from a fixed seed.
+ * Left out: hosts/portable, samples and xlsx, in which LibreOffice and a check of XML work for minutes; and what neither
+ * opens anything nor waits, with random cases from a fixed seed.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
@@ -12,7 +12,7 @@ import path from "node:path";
 const RUNS = 20;
 const SUITES = [
   "tests/(browser|commandline|fuzz|help|licences|manifest|taskpane|words)",
-  "tests/hosts/(grid|season-in|contract|broken|round)",
+  "tests/hosts/(grid|excel-selection|season-in|contract|broken|round)",
 ];
 
 const [count = String(RUNS), ...given] = process.argv.slice(2);
