@@ -114,7 +114,7 @@ export function doseForPressure(
     throw unanswerable(
       "pressure_bar",
       pressure,
-      `doses of ${min} to ${max} g/L give ${reached(min)} to ${reached(max)} bar at ${temperatureC} °C in this wine; give a pressure between`,
+      `doses of ${min} to ${max} g/L give ${reached(min)} to ${reached(max)} bar at ${temperatureC} °C in this wine; give a pressure between these`,
     );
   }
   return sucroseGL(dose);

@@ -2,7 +2,7 @@
  * npm run plan -- <batch.json> <out.xlsx>: writes a batch plan without a spreadsheet program.
  * npm run plan -- --season <folder> <out.xlsx>: all batch files of a folder and their season, in one workbook.
  * --language fr: the sheets in that language. --portable: formulas that any spreadsheet program calculates. --values: results only, formulas as notes.
- * Every problem of a bad batch file is listed, and then no file is written.
+ * --fields: what may stand in a batch file. Every problem of a bad one is listed, and then no file is written.
  */
 import { writeWorkbookFile } from "../hosts/xlsx/write";
 import { batchBook, seasonBook } from "../workbook/book";
@@ -10,17 +10,21 @@ import { typedTexts } from "../workbook/sheet-words";
 import { translatedSheets } from "../workbook/translated";
 import { LANGUAGES } from "../words/languages";
 import { languageCalled } from "../words/sheet-language";
-import { Failure, batchFiles, fail, readBatches, refuseTaken, writeWhole } from "./files";
+import { Failure, batchFiles, fail, readBatches, refusePlace, writeWhole } from "./files";
 import { finished } from "./finished";
+import { fieldLines, namedTwice, reportLines } from "./report";
 
 const USAGE = [
   "Usage: npm run plan -- <batch.json> <out.xlsx> [--portable | --values] [--language fr] [--overwrite]",
   "       npm run plan -- --season <folder> <out.xlsx> [--portable | --values] [--language fr] [--overwrite]",
+  "       npm run plan -- --fields",
 ];
 const LANGUAGE = "--language";
 const OPTIONS = ["--overwrite", "--season", "--portable", "--values"];
 
 async function main(given: readonly string[]): Promise<void> {
+  if (given.includes("--help")) return console.log(USAGE.join("\n"));
+  if (given.includes("--fields")) return console.log(fieldLines().join("\n"));
   const { code, args } = languageOf(given);
   const overwrite = args.includes("--overwrite");
   const season = args.includes("--season");
@@ -30,8 +34,9 @@ async function main(given: readonly string[]): Promise<void> {
   const unknown = args.find((arg) => arg.startsWith("--") && !OPTIONS.includes(arg));
   if (unknown !== undefined) fail(`There is no option ${unknown}.`, ...USAGE);
   const [source, workbookFile, ...more] = args.filter((arg) => !OPTIONS.includes(arg));
-  if (source === undefined || workbookFile === undefined || more.length > 0) fail(...USAGE);
-  refuseTaken(workbookFile, overwrite);
+  if (source === undefined || workbookFile === undefined) fail(...USAGE);
+  if (more.length > 0) fail(`There is one name too many: ${more[0]}.`, ...USAGE);
+  refusePlace(workbookFile, overwrite);
 
   const batches = readBatches(season ? batchFiles(source) : [source]);
   const sheets = season ? seasonBook(batches, formulas) : batchBook(batches, [], { formulas }).sheets;
@@ -40,7 +45,9 @@ async function main(given: readonly string[]): Promise<void> {
   });
   writeWhole(workbookFile, await writeWorkbookFile({ sheets: written }), overwrite);
   console.log(`Wrote ${workbookFile}: ${written.map(({ name }) => `"${name}"`).join(", ")}.`);
-  for (const { inputs, plan } of batches) console.log(`  ${inputs.batch.name}: worst check "${plan.worst}".`);
+  console.log(batches.flatMap(reportLines).join("\n"));
+  for (const twice of namedTwice(batches))
+    console.log(`Several batches are ${twice}; the season counts each.`);
 }
 
 /** The language asked for, and the arguments without it. */

@@ -1,6 +1,7 @@
 /**
  * Batch files in and out of the form.
  */
+import { batchFileContent } from "../cellar/batch/file-text";
 import { element } from "./dom";
 import { isDeep, looksLikeBatch, withoutPlace } from "./planned";
 
@@ -14,25 +15,15 @@ export interface FileRead {
 const LARGEST_KB = 1000;
 
 export async function readBatchFile(file: File): Promise<FileRead> {
-  if (file.size > LARGEST_KB * 1000) {
-    return {
-      said: `${file.name} is not a batch file: it has more than ${LARGEST_KB} kB. The form is as it was.`,
-    };
-  }
-  let batch: unknown;
-  try {
-    batch = JSON.parse(await file.text());
-  } catch {
-    return { said: `${file.name} is not a batch file: it is not JSON. The form is as it was.` };
-  }
-  if (isDeep(batch)) {
-    return { said: `${file.name} is not a batch file: it is nested too deep. The form is as it was.` };
-  }
-  if (!looksLikeBatch(batch)) {
-    return {
-      said: `${file.name} is not a batch file: it has none of a batch's sections. The form is as it was.`,
-    };
-  }
+  const refused = (fault: string) => ({
+    said: `${file.name} is not a batch file: ${fault}. The form is as it was.`,
+  });
+  if (file.size > LARGEST_KB * 1000) return refused(`it has more than ${LARGEST_KB} kB`);
+  const read = batchFileContent(new Uint8Array(await file.arrayBuffer()));
+  if ("fault" in read) return refused(read.fault);
+  const batch = read.content;
+  if (isDeep(batch)) return refused("it is nested too deep");
+  if (!looksLikeBatch(batch)) return refused("it has none of a batch's sections");
   const left = withoutPlace(batch);
   const notTaken = left.length === 0 ? "" : ` Not taken, as there are no such fields: ${left.join(", ")}.`;
   return { batch, said: `Opened ${file.name}.${notTaken}` };

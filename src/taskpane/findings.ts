@@ -1,10 +1,9 @@
 /**
  * What the checks found, in words.
  */
-import { checkPhrase, checkWords } from "../cellar/batch/check-words";
+import { checkFound, checkWords } from "../cellar/batch/check-words";
 import { CHECK_KEYS, type Check, type CheckKey, type Verdict } from "../cellar/batch/checks";
 import type { BatchPlan } from "../cellar/batch/plan";
-import { wordNumber } from "../cellar/refusal";
 import { quantityOf, type Units } from "./units";
 
 export interface Finding {
@@ -23,14 +22,7 @@ export function findings(
       .filter((key) => checks[key].verdict === verdict)
       .map((key) => {
         const check = inUnits(key, checks[key], units);
-        const { value, limit } = check;
-        const blank = value === "" || limit === "";
-        const shown = blank
-          ? "nothing given"
-          : typeof value === "number"
-            ? wordNumber(Number(value.toFixed(2)))
-            : value;
-        return { verdict, what: `${checkPhrase(key, check, check.unit)}: ${shown}` };
+        return { verdict, what: checkFound(key, check, check.unit) };
       });
   return [...wanted("stop"), ...wanted("look again")];
 }

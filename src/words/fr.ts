@@ -181,7 +181,7 @@ export const fr: Catalogue = {
   "Sweetness wanted": "Teneur en sucre voulue",
   "there is no such field; remove it or mend its name":
     "ce champ n'existe pas ; le retirer ou corriger son nom",
-  "give an object with this section's fields": "donner un objet avec les champs de cette section",
+  "give its fields in braces, as {0}": "donner ses champs entre accolades, comme {0}",
   "the batch file": "le fichier du lot",
   Yeast: "Levure",
   "Crown caps": "Capsules-couronnes",
@@ -285,8 +285,8 @@ export const fr: Catalogue = {
     "aucune liqueur n'est nécessaire, le stock ne limite donc rien",
   "a bottle takes next to nothing; give a higher target":
     "une bouteille ne prend presque rien ; donner une cible plus haute",
-  "doses of {0} to {1} g/L give {2} to {3} bar at {4} °C in this wine; give a pressure between":
-    "des doses de {0} à {1} g/L donnent de {2} à {3} bar à {4} °C dans ce vin ; donner une pression entre les deux",
+  "doses of {0} to {1} g/L give {2} to {3} bar at {4} °C in this wine; give a pressure between these":
+    "des doses de {0} à {1} g/L donnent de {2} à {3} bar à {4} °C dans ce vin ; donner une pression entre ces deux",
   "the wine's own sugar already makes {0} g/L as sucrose; give a dose of at least that":
     "le sucre du vin fait déjà {0} g/L en saccharose ; donner une dose d'au moins autant",
   "the starter must hold more than the {0} million cells/mL wanted in the wine":
@@ -302,6 +302,8 @@ export const fr: Catalogue = {
   "not a finite number": "un nombre qui n'est pas fini",
   "a range or list": "une plage ou une liste",
   "not a number or text": "ni un nombre ni un texte",
+  "a list": "une liste",
+  "a group of fields": "un groupe de champs",
   "{0} days later lies beyond the calendar; give an earlier date":
     "{0} jours plus tard, le calendrier est dépassé ; donner une date plus tôt",
   "more hours than can be counted; give a higher rate":
@@ -1527,14 +1529,16 @@ export const fr: Catalogue = {
     "{0} : {1} caractères ; un classeur en accepte au plus {2}.",
   "The workbook has no sheets; a file needs at least one.":
     "Le classeur n'a pas de feuille ; un fichier en demande au moins une.",
-  "{0} is not a batch file: it is not JSON. The form is as it was.":
-    "{0} n'est pas un fichier de lot : ce n'est pas du JSON. Le formulaire est inchangé.",
-  "{0} is not a batch file: it has more than {1} kB. The form is as it was.":
-    "{0} n'est pas un fichier de lot : il fait plus de {1} ko. Le formulaire est inchangé.",
-  "{0} is not a batch file: it is nested too deep. The form is as it was.":
-    "{0} n'est pas un fichier de lot : il est imbriqué trop profondément. Le formulaire est inchangé.",
-  "{0} is not a batch file: it has none of a batch's sections. The form is as it was.":
-    "{0} n'est pas un fichier de lot : aucune rubrique d'un lot ne s'y trouve. Le formulaire est inchangé.",
+  "{0} is not a batch file: {1}. The form is as it was.":
+    "{0} n'est pas un fichier de lot : {1}. Le formulaire est inchangé.",
+  "it is a workbook or another packed file": "c'est un classeur ou un autre fichier compressé",
+  "its text is not in UTF-8; save it again in that encoding":
+    "son texte n'est pas en UTF-8 ; l'enregistrer à nouveau dans cet encodage",
+  "it is blank": "il est vide",
+  "it is not JSON": "ce n'est pas du JSON",
+  "it has more than {0} kB": "il fait plus de {0} ko",
+  "it is nested too deep": "il est imbriqué trop profondément",
+  "it has none of a batch's sections": "aucune rubrique d'un lot ne s'y trouve",
   "Not taken, as there are no such fields: {0}.": "Non repris, car ces champs n'existent pas : {0}.",
   "Opened {0}.{1}": "Fichier ouvert : {0}.{1}",
   "Kept as batch.json, as the form stands.": "Gardé sous batch.json, tel qu'est le formulaire.",

@@ -56,7 +56,7 @@ test.each([
     given: pressure,
     // no dose: 0.79 − 1.01325; the other end from 60 g/L by hand: A 13.859, c 29.314, kH 1.40747 + 0.06019
     remedy:
-      /^doses of 0 to 60 g\/L give -0\.22 to 19\.75 bar at 20 °C in this wine; give a pressure between$/u,
+      /^doses of 0 to 60 g\/L give -0\.22 to 19\.75 bar at 20 °C in this wine; give a pressure between these$/u,
   });
 });
 

@@ -2,10 +2,20 @@
  * npm run plan, as a person runs it: the file it writes, and what it says when it writes none.
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import * as XLSX from "@e965/xlsx";
+import { placedFields } from "../../src/cellar/batch/field-kinds";
+import { fields } from "../../src/cellar/batch/fields";
 import { planBatch } from "../../src/cellar/batch/plan";
 import { planSheet } from "../../src/workbook/plan/sheet";
 import { cellAddress } from "../../src/workbook/data";
@@ -36,6 +46,18 @@ function batchFile(name: string, content: unknown): string {
   const file = inFolder(name);
   writeFileSync(file, typeof content === "string" ? content : JSON.stringify(content));
   return file;
+}
+
+function latin1File(): string {
+  const file = inFolder("latin1.json");
+  writeFileSync(file, Buffer.from('{"batch":{"name":"Crémant"}}', "latin1"));
+  return file;
+}
+
+function withVolume(volume: unknown) {
+  const batch = sampleJson("oxlip-hill-brut.json");
+  batch.baseWine!.volume_hL = volume;
+  return batch;
 }
 
 describe("a good batch file", () => {
@@ -115,8 +137,32 @@ describe("no workbook is written", () => {
 
   test.each([
     ["not JSON", () => [batchFile("text.json", "{ not json"), inFolder("x.xlsx")], "is not JSON"],
-    ["a list", () => [batchFile("list.json", []), inFolder("x.xlsx")], "the batch file is a range or list"],
-    ["no such file", () => [inFolder("none.json"), inFolder("x.xlsx")], "cannot be read"],
+    ["a list", () => [batchFile("list.json", []), inFolder("x.xlsx")], "the batch file is a list"],
+    [
+      "no such file",
+      () => [inFolder("none.json"), inFolder("x.xlsx")],
+      "none.json cannot be read: it is not there",
+    ],
+    ["a folder as batch", () => [folder, inFolder("x.xlsx")], "is a folder; give a batch file"],
+    [
+      "a file as season",
+      () => ["--season", samplePath("oxlip-hill-brut.json"), inFolder("x.xlsx")],
+      "it is a file; give a folder with batch files",
+    ],
+    ["text in another encoding", () => [latin1File(), inFolder("x.xlsx")], "is not in UTF-8"],
+    [
+      "a number in quotes",
+      () => [batchFile("quotes.json", withVolume("32.5")), inFolder("x.xlsx")],
+      'baseWine.volume_hL is "32.5"; give more than 0, at most 100000 hL\n  (A number stands without quotes',
+    ],
+    [
+      "a section of another name",
+      () => [
+        batchFile("section.json", { ...sampleJson("oxlip-hill-brut.json"), cost: {} }),
+        inFolder("x.xlsx"),
+      ],
+      "cost is a group of fields; there is no such field",
+    ],
     [
       "not an .xlsx name",
       () => [samplePath("oxlip-hill-brut.json"), inFolder("x.ods")],
@@ -125,7 +171,12 @@ describe("no workbook is written", () => {
     [
       "a folder that is not there",
       () => [samplePath("oxlip-hill-brut.json"), inFolder("no/x.xlsx")],
-      "cannot be written",
+      "no is not a folder; make it first",
+    ],
+    [
+      "one name too many",
+      () => [samplePath("oxlip-hill-brut.json"), inFolder("x.xlsx"), "more"],
+      "one name too many: more",
     ],
     ["no arguments", () => [], "Usage"],
   ])("%s", (_name, args, words) => {
@@ -144,5 +195,50 @@ describe("no workbook is written", () => {
     expect(readFileSync(out, "utf8")).toBe("mine");
     expect(plan(samplePath("oxlip-hill-brut.json"), out, "--overwrite").status).toBe(0);
     expect(readFileSync(out).subarray(0, 2).toString()).toBe("PK");
+  });
+});
+
+describe("what is told", () => {
+  test("each check that is not fine, with its limit and what was found", () => {
+    const batch = sampleJson("oxlip-hill-brut.json");
+    batch.lees!.lees_months = 3;
+    const { status, stdout } = plan(batchFile("early.json", batch), inFolder("early.xlsx"));
+    expect(status).toBe(0);
+    expect(stdout).toContain('worst check "stop":\n    stop: Months on the lees at least 9 months: 3');
+  });
+
+  test("batches of a season that may be one", () => {
+    const [twice, sample] = [inFolder("twice"), samplePath("oxlip-hill-brut.json")];
+    mkdirSync(twice);
+    for (const name of ["one.json", "copy.json"]) copyFileSync(sample, path.join(twice, name));
+    const { status, stdout } = plan("--season", twice, inFolder("twice.xlsx"));
+    expect(status).toBe(0);
+    expect(stdout).toMatch(
+      /Several batches are called "Oxlip Hill Brut 2025", lot ".+"; the season counts each/,
+    );
+    expect(plan("--season", path.dirname(sample), inFolder("all.xlsx")).stdout).not.toContain("Several");
+  });
+
+  test("every field of a batch file, with what is allowed", () => {
+    const { status, stdout } = plan("--fields");
+    expect(status).toBe(0);
+    const named = stdout
+      .trim()
+      .split("\n")
+      .map((line) => line.split(":")[0]);
+    expect(named).toEqual(placedFields(fields).map(({ dotted }) => dotted));
+    expect(stdout).toContain("baseWine.alcohol_vol: Alcohol; 5 to 16 % vol\n");
+    expect(stdout).toContain("batch.bottle_mL: Bottle size; 50 to 30000 mL; left out: 750\n");
+  });
+
+  test("names are those of the folder in which npm was started", () => {
+    copyFileSync(samplePath("oxlip-hill-brut.json"), inFolder("here.json"));
+    const args = ["plan", "--silent", "--", "here.json", "here.xlsx"];
+    const { status } = spawnSync("npm", ["run", "--prefix", ROOT, ...args], {
+      cwd: folder,
+      shell: process.platform === "win32",
+    });
+    expect(status).toBe(0);
+    expect(existsSync(inFolder("here.xlsx"))).toBe(true);
   });
 });

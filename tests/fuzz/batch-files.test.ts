@@ -149,10 +149,19 @@ describe("as a file", () => {
     ["no end", nested(10_000, "[", ""), "not JSON"],
     ["very long", `{"batch":{"name":"${"x".repeat(2_000_000)}"}}`, "more than 1000 kB"],
     ["very many", `{${many(200_000, (index) => `"k${index}":1`)}}`, "more than 1000 kB"],
-    ["nothing", "", "not JSON"],
+    ["nothing", "", "it is blank"],
+    ["blanks", "\uFEFF \r\n", "it is blank"],
+    ["UTF-16", new Uint8Array(Buffer.from(`\uFEFF${JSON.stringify(samples[0])}`, "utf16le")), "not in UTF-8"],
+    ["Latin-1", new Uint8Array(Buffer.from('{"batch":{"name":"Crémant"}}', "latin1")), "not in UTF-8"],
+    ["a workbook", new Uint8Array([0x50, 0x4b, 3, 4, 0x14, 0]), "it is a workbook"],
     ["a list", "[]", "none of a batch's sections"],
     ["a prototype", '{"__proto__":{"batch":{"name":"x"}}}', "none of a batch's sections"],
   ])("%s", async (_name, content, reason) => expect(await refused(content)).toContain(reason));
+
+  test("a byte order mark, which some editors put first, is no part of the batch", async () => {
+    const { batch } = await read(`\uFEFF${JSON.stringify(samples[0])}`);
+    expect(batch).toEqual(samples[0]);
+  });
 
   test("a prototype in a batch is a field that there is not", async () => {
     const content = '{"batch":{"name":"x","__proto__":{"polluted":1}},"__proto__":{"polluted":1}}';

@@ -58,3 +58,11 @@ export function checkPhrase(key: CheckKey, { limit }: Check, unit = checkWords(k
   const { what } = checkWords(key);
   return typeof limit === "number" ? `${what} ${wordNumber(limit)} ${unit}`.trimEnd() : what;
 }
+
+/** A check with what was found, "Months on the lees at least 9 months: 3". */
+export function checkFound(key: CheckKey, check: Check, unit?: string): string {
+  const { value, limit } = check;
+  const isBlank = value === "" || limit === "";
+  const shown = typeof value === "number" ? wordNumber(Number(value.toFixed(2))) : value;
+  return `${checkPhrase(key, check, unit)}: ${isBlank ? "nothing given" : shown}`;
+}

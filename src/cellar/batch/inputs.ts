@@ -85,8 +85,15 @@ function problemsOf(issue: z.core.$ZodIssue, given: unknown): Problem[] {
   }
   const field = issue.path.join(".");
   const known = fieldAt.get(field);
-  const remedy = known ? `give ${allowedText(known)}` : "give an object with this section's fields";
+  const remedy = known ? `give ${allowedText(known)}` : `give its fields in braces, as ${exampleOf(field)}`;
   return [{ field: field || "the batch file", given: valueAt(given, issue.path), remedy }];
+}
+
+/** `{"volume_hL": …}`, with a section's first field. */
+function exampleOf(section: string): string {
+  const [first] = [...fieldAt.keys()].filter((dotted) => section === "" || dotted.startsWith(`${section}.`));
+  const [key] = first!.slice(section === "" ? 0 : section.length + 1).split(".");
+  return `{"${key}": …}`;
 }
 
 export type ParsedInputs =

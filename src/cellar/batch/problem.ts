@@ -10,4 +10,10 @@ export interface Problem {
 }
 
 export const problemSentence = ({ field, given, remedy }: Problem) =>
-  `${field} is ${wordGiven(given)}; ${remedy}`;
+  `${field} is ${wordInFile(given)}; ${remedy}`;
+
+/** A batch file can hold what no cell can. */
+function wordInFile(given: unknown): string {
+  if (Array.isArray(given)) return "a list";
+  return typeof given === "object" && given !== null ? "a group of fields" : wordGiven(given);
+}

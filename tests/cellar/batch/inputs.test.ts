@@ -73,10 +73,10 @@ test("a field left out is refused alone", () => {
 
 test.each([[[]], ["text"], [5], [true]])("a section that is %j", (section) => {
   expect(problemsOf({ ...changed(), tirage: section })).toEqual([
-    { field: "tirage", given: section, remedy: "give an object with this section's fields" },
+    { field: "tirage", given: section, remedy: 'give its fields in braces, as {"goal": …}' },
   ]);
   expect(problemsOf({ ...changed(), materials: { corks: section } })).toEqual([
-    { field: "materials.corks", given: section, remedy: "give an object with this section's fields" },
+    { field: "materials.corks", given: section, remedy: 'give its fields in braces, as {"spare_pct": …}' },
   ]);
 });
 

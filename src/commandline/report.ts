@@ -1,0 +1,44 @@
+/**
+ * What the command line tells of batches: the checks that are not fine, batches that may be one, and every field.
+ */
+import { checkFound } from "../cellar/batch/check-words";
+import { CHECK_KEYS } from "../cellar/batch/checks";
+import { allowedText, placedFields, type Field } from "../cellar/batch/field-kinds";
+import { fields } from "../cellar/batch/fields";
+import { wordNumber } from "../cellar/refusal";
+import type { Batch } from "../workbook/book";
+
+const INDENT = "  ";
+
+/** The batch's worst verdict, and under it each check that has one, the worst first. */
+export function reportLines({ inputs, plan }: Batch): string[] {
+  const { checks, worst } = plan;
+  const found = (["stop", "look again"] as const).flatMap((verdict) =>
+    CHECK_KEYS.filter((key) => checks[key].verdict === verdict).map(
+      (key) => `${INDENT}${INDENT}${verdict}: ${checkFound(key, checks[key])}`,
+    ),
+  );
+  return [`${INDENT}${inputs.batch.name}: worst check "${worst}"${found.length > 0 ? ":" : "."}`, ...found];
+}
+
+/** Each name with its lot that more than one batch has: perhaps one file was copied. */
+export function namedTwice(batches: readonly Batch[]): string[] {
+  const names = batches.map(({ inputs: { batch } }) =>
+    batch.lot === "" ? `called "${batch.name}" without a lot` : `called "${batch.name}", lot "${batch.lot}"`,
+  );
+  return [...new Set(names.filter((name, index) => names.indexOf(name) !== index))];
+}
+
+/** Every field of a batch file: its name, what it is, what is allowed, what is taken where it is left out. */
+export function fieldLines(): string[] {
+  return placedFields(fields).map(({ dotted, field }) => {
+    const note = field.note === "" ? "" : ` (${field.note})`;
+    const mayBeBlank = field.kind === "text" && field.blank === "" ? ", or blank" : "";
+    return `${dotted}: ${field.label}${note}; ${allowedText(field)}${mayBeBlank}${whenLeftOut(field)}`;
+  });
+}
+
+function whenLeftOut(field: Field): string {
+  if (field.kind === "optional" || field.blank === undefined || field.blank === "") return "";
+  return `; left out: ${typeof field.blank === "number" ? wordNumber(field.blank) : field.blank}`;
+}
