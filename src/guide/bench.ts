@@ -2,7 +2,7 @@
  * The running workbench, as a chapter drives it: by names on the page, keyboard and mouse.
  */
 import type { BrowserContext, Download, Locator, Page } from "playwright-core";
-import { activate, formulas, holds, leftBoxes, placeOf, sheetNames, shownCells } from "./grid";
+import { activate, formulas, goToCell, holds, placeOf, sheetNames, shownCells, typeIntoCell } from "./grid";
 
 /** Wide enough for a season's table, high enough for a long working. */
 export const VIEWPORT = { width: 1640, height: 1500 };
@@ -16,8 +16,6 @@ export interface Seen {
 const NAMES =
   "button, summary, summary .title, label, legend, option, h1, h2, th, td, caption, dt, a, strong";
 const TICK_MS = 150;
-/** From key to key: the sheet's editor opens at the first one. */
-const KEY_MS = 20;
 /** Until the spreadsheet is drawn anew in another size. */
 const DRAWN_MS = 700;
 
@@ -101,17 +99,11 @@ export class Bench {
   }
   /** Goes to a cell as a person does: its address typed into the name box. */
   async select(address: string): Promise<void> {
-    const nameBox = this.page.locator("#grid input").first();
-    await nameBox.click();
-    await nameBox.fill(address);
-    await nameBox.press("Enter");
+    await goToCell(this.page, address);
     await this.settle();
   }
   async type(address: string, typed: string): Promise<void> {
-    await this.select(address);
-    await this.page.waitForFunction(leftBoxes);
-    await this.page.keyboard.type(typed, { delay: KEY_MS });
-    await this.page.keyboard.press("Enter");
+    await typeIntoCell(this.page, address, typed);
     await this.page.waitForFunction(holds, address);
     await this.settle();
   }

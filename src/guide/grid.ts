@@ -18,6 +18,7 @@ interface Sheet {
   getSheetName(): string;
   getRange(address: string): Cells;
   getRange(row: number, column: number): Cells;
+  getActiveRange(): { getA1Notation(): string } | null;
   getDataRange(): Cells;
   scrollToCell(row: number, column: number): unknown;
 }
@@ -80,8 +81,53 @@ export const holds = (address: string): boolean => {
   return (range.getDisplayValues()[0]?.[0] ?? "") !== "";
 };
 
-/** Whether keys go to the sheet, and no longer to a box such as the one for addresses; to be called in the page. */
-export const leftBoxes = (): boolean => document.activeElement?.tagName !== "INPUT";
+/** Whether this cell is selected and keys go to it; to be called in the page. */
+const takesKeys = (address: string): boolean => {
+  const range = (window as unknown as GridWindow).grid.getActiveWorkbook().getActiveSheet().getActiveRange();
+  return range?.getA1Notation() === address && (document.activeElement as HTMLElement).isContentEditable;
+};
+
+/** How often a cell is gone to, and how long each time may take. */
+const TRIES = 5;
+const ARRIVED_MS = 3000;
+
+/**
+ * Goes to a cell as a person does: its address typed into the name box. A selection that comes late, as after an
+ * entry in a sheet that calculates, takes the box's text away; a person would see it and type again.
+ */
+export async function goToCell(page: Page, address: string): Promise<void> {
+  const nameBox = page.locator("#grid input").first();
+  for (let tried = 1; ; tried += 1) {
+    await nameBox.click();
+    await nameBox.fill(address);
+    await nameBox.press("Enter");
+    try {
+      await page.waitForFunction(takesKeys, address, { timeout: ARRIVED_MS });
+      return;
+    } catch (error) {
+      if (tried === TRIES) throw error;
+    }
+  }
+}
+
+/** From key to key: the sheet's editor opens at the first one. */
+const KEY_MS = 20;
+
+/** Types into a cell, and waits until the cell is left. */
+export async function typeIntoCell(page: Page, address: string, typed: string): Promise<void> {
+  await goToCell(page, address);
+  await page.keyboard.type(typed, { delay: KEY_MS });
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(isLeft, address);
+}
+
+/** Whether another cell is selected; to be called in the page. */
+const isLeft = (address: string): boolean =>
+  (window as unknown as GridWindow).grid
+    .getActiveWorkbook()
+    .getActiveSheet()
+    .getActiveRange()
+    ?.getA1Notation() !== address;
 
 /** Formulas of the sheet in view. */
 export const formulas = async (page: Page): Promise<string[]> => {

@@ -168,7 +168,7 @@ browserDescribe("on other screens", () => {
     await page.keyboard.press("F6");
     expect(await page.evaluate(() => document.activeElement?.closest("#pane") !== null)).toBe(true);
     await page.keyboard.press("F6");
-    await page.waitForTimeout(300);
+    await page.waitForFunction(() => (document.activeElement as HTMLElement).isContentEditable);
     await page.keyboard.type("=6*7");
     await page.keyboard.press("Enter");
     const values = () =>

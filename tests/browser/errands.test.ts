@@ -11,7 +11,7 @@ import { orderLines, orderOf } from "../../src/cellar/season/orders";
 import { seasonTotals } from "../../src/cellar/season/season";
 import { expectedPressure } from "../../src/cellar/carbonation";
 import { sucroseGL } from "../../src/cellar/units";
-import { leftBoxes } from "../../src/guide/grid";
+import { activate, typeIntoCell } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
 import { expectRelative } from "../support/relative";
@@ -91,26 +91,6 @@ browserDescribe("errands", () => {
   }
   const number = async (sheet: string, name: string) => Number(await value(sheet, name));
 
-  /** Shows a sheet by its tab. */
-  async function show(sheet: string): Promise<void> {
-    await page.evaluate((name) => {
-      const book = (window as unknown as GridWindow).grid.getActiveWorkbook();
-      book.setActiveSheet(book.getSheetByName(name));
-    }, sheet);
-    await page.waitForTimeout(300);
-  }
-  async function type(address: string, typed: string): Promise<void> {
-    const nameBox = page.locator("#grid input").first();
-    await nameBox.click();
-    await nameBox.fill(address);
-    await nameBox.press("Enter");
-    await page.waitForFunction(leftBoxes);
-    await page.waitForTimeout(200);
-    await page.keyboard.type(typed, { delay: 20 });
-    await page.keyboard.press("Enter");
-    await page.waitForTimeout(500);
-  }
-
   test("each example is written by one click, and the season by one more", async () => {
     for (const [index] of FILES.entries()) {
       await page.locator("select.examples").selectOption(String(index));
@@ -160,13 +140,13 @@ browserDescribe("errands", () => {
   });
 
   test("winemaker: a gauge reading says how far the fermentation has got", async () => {
-    await show(BRUT);
+    await activate(page, BRUT);
     for (const [name, typed] of [
       ["readings_r1_date", "2026-06-01"],
       ["readings_r1_pressure_bar", "3.1"],
       ["readings_r1_at_C", "12"],
     ] as const) {
-      await type((await find(BRUT, name)).address, typed);
+      await typeIntoCell(page, (await find(BRUT, name)).address, typed);
     }
     await eventually(async () => {
       expect(await value(BRUT, "plan_reading_r1_state")).toBe("still working");
@@ -196,13 +176,13 @@ browserDescribe("errands", () => {
       ].join("_");
       expect([name, await number("Season", name)]).toEqual([name, orderOf(line, batches).packs]);
     }
-    await show("Season");
+    await activate(page, "Season");
   });
 
   test("bookkeeper: actual figures typed in, the file saved, and all of it there for another reader", async () => {
-    await show(BRUT);
-    await type((await find(BRUT, "actual_cost")).address, "38000");
-    await type((await find(BRUT, "actual_bottlesFinished")).address, "8100");
+    await activate(page, BRUT);
+    await typeIntoCell(page, (await find(BRUT, "actual_cost")).address, "38000");
+    await typeIntoCell(page, (await find(BRUT, "actual_bottlesFinished")).address, "8100");
     await eventually(async () =>
       expectRelative(await number(BRUT, "plan_actual_perBottle"), 38_000 / 8100, 1e-9),
     );

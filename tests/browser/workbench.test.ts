@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import * as XLSX from "@e965/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { planBatch } from "../../src/cellar/batch/plan";
-import { leftBoxes } from "../../src/guide/grid";
+import { goToCell, typeIntoCell } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { sampleInputs, samplePath } from "../support/samples";
 
@@ -76,16 +76,6 @@ browserDescribe("the workbench", () => {
       address,
     );
 
-  /** Goes to a cell as a person does: its address typed into the name box. */
-  async function goTo(address: string): Promise<void> {
-    const nameBox = page.locator("#grid input").first();
-    await nameBox.click();
-    await nameBox.fill(address);
-    await nameBox.press("Enter");
-    await page.waitForFunction(leftBoxes);
-    await page.waitForTimeout(200);
-  }
-
   test("opens with the example filled in and its figures shown", async () => {
     const started = Date.now();
     await page.goto(`${server.address}/workbench.html`);
@@ -119,9 +109,7 @@ browserDescribe("the workbench", () => {
 
   test("an input changed by keyboard carries through", async () => {
     const volume = await addressOf("baseWine_volume_hL");
-    await goTo(volume);
-    await page.keyboard.type("55");
-    await page.keyboard.press("Enter");
+    await typeIntoCell(page, volume, "55");
     const inputs = sampleInputs("oxlip-hill-brut.json");
     const { tirage, costs } = planBatch({ ...inputs, baseWine: { ...inputs.baseWine, volume_hL: 55 } });
     const sugar = await addressOf("plan_tirageSugar_kg");
@@ -142,7 +130,7 @@ browserDescribe("the workbench", () => {
   });
 
   test("a function typed into a cell is completed and calculated", async () => {
-    await goTo("D3");
+    await goToCell(page, "D3");
     await page.keyboard.type("=mousse.tirage.sug", { delay: 30 });
     await page.getByText("Kilograms of sucrose to weigh").first().waitFor();
     await page.keyboard.press("Tab");
@@ -235,11 +223,8 @@ browserDescribe("the workbench", () => {
   });
 
   test("a refusing cell says why while it is selected", async () => {
-    await goTo("D2");
-    await page.keyboard.type("=MOUSSE.TIRAGE.PRESSURE(24, 85, 10.5)", { delay: 10 });
-    await page.keyboard.press("Enter");
-    await page.waitForTimeout(500);
-    await goTo("D2");
+    await typeIntoCell(page, "D2", "=MOUSSE.TIRAGE.PRESSURE(24, 85, 10.5)");
+    await goToCell(page, "D2");
     const working = page.locator("#pane .working");
     await working.locator("summary", { hasText: "Why D2 refuses" }).waitFor();
     expect(await working.textContent()).toContain("temperature_C is 85; give -5 to 45 °C");
@@ -247,7 +232,7 @@ browserDescribe("the workbench", () => {
 
   test("a selected cell shows its working, with the sheet's own numbers put in", async () => {
     const sugar = await addressOf("plan_tirageSugar_kg");
-    await goTo(sugar);
+    await goToCell(page, sugar);
     const working = page.locator("#pane .working");
     await working.locator("summary", { hasText: `Working of ${sugar}` }).waitFor();
     // opened by the refusal before, it stays open
