@@ -16,7 +16,7 @@ function minimumMonths(designation: unknown, clock: unknown): number {
 /**
  * Months that a designation asks for, on the lees or in all.
  * @customfunction AGEING.MINIMUM
- * @param designation The designation, as "Crémant" or "Cava Reserva".
+ * @param designation The designation, as "Crémant" or "Cava Reserva"; AGEING.DESIGNATIONS lists them.
  * @param [clock] "lees" (tirage to disgorging) or "total" (tirage to release); blank = "lees".
  * @returns months
  * @equation table look-up
@@ -31,7 +31,7 @@ export function ageingMinimum(designation: string, clock?: string): number {
  * Earliest date that a designation allows, by the last-day rule: same day of the last month, or its last day.
  * @customfunction AGEING.EARLIEST
  * @param tirage_date Tirage date, a spreadsheet date (1 March 1900 to 31 December 9999); a time of day is dropped.
- * @param designation The designation, as "Crémant" or "Cava Reserva".
+ * @param designation The designation, as "Crémant" or "Cava Reserva"; AGEING.DESIGNATIONS lists them.
  * @param [clock] "lees" (tirage to disgorging) or "total" (tirage to release); blank = "lees".
  * @returns a spreadsheet date
  * @equation tirage date + minimum months

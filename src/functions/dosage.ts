@@ -13,7 +13,7 @@ import { answer, domains, given, optional } from "./arguments";
  * @param bottle_mL Wine in the finished bottle, mL (50 to 30000).
  * @param wine_gL Sugar of the wine, g/L (0 to 1000).
  * @param target_gL Sugar wanted, g/L (0 to 1000).
- * @param liqueur_gL Sugar of the liqueur, g/L (0 to 1000).
+ * @param liqueur_gL Sugar of the liqueur, g/L (0 to 1000); for a sweetness as analysed, 600 weighed are 631.6 (SUGAR.INVERT).
  * @param [space_mL] Room in the neck, mL (0 to 30000); blank = no check. A blank cell may arrive as 0, and 0 is kept: leave the argument out instead.
  * @returns mL a bottle
  * @equation v = Vb·(St − Sw)/(L − Sw)
@@ -46,7 +46,7 @@ export function dosageVolume(
  * @param bottle_mL Wine in the finished bottle, mL (50 to 30000).
  * @param wine_gL Sugar of the wine, g/L (0 to 1000).
  * @param liqueur_mL Liqueur in the bottle, mL (0 to 30000).
- * @param liqueur_gL Sugar of the liqueur, g/L (0 to 1000).
+ * @param liqueur_gL Sugar of the liqueur, g/L (0 to 1000); for a sweetness as analysed, 600 weighed are 631.6 (SUGAR.INVERT).
  * @returns g/L
  * @equation S = ((Vb − v)·Sw + v·L)/Vb
  * @source derived mass balance
@@ -140,7 +140,7 @@ export function dosageRecipe(liqueur_L: number, strength_gL: number, carrier_gL?
  * @param bottle_mL Wine in the finished bottle, mL (50 to 30000).
  * @param wine_gL Sugar of the wine, g/L (0 to 1000).
  * @param target_gL Sugar wanted, g/L (0 to 1000).
- * @param liqueur_gL Sugar of the stock, g/L (0 to 1000).
+ * @param liqueur_gL Sugar of the stock, g/L (0 to 1000); for a sweetness as analysed, 600 weighed are 631.6 (SUGAR.INVERT).
  * @returns whole bottles
  * @equation stock·1000/v, v as DOSAGE.VOLUME, rounded down
  * @source derived mass balance

@@ -79,11 +79,11 @@ export function labelAlcoholCheck(label_vol: number, measured_vol: number, rules
 }
 
 /**
- * Negative error that one bottle of a batch may have in its fill, mL.
+ * Millilitres by which one bottle of a batch may be filled below its nominal volume.
  * @customfunction LABEL.FILL
  * @param bottle_mL Nominal volume, mL (50 to 30000).
  * @returns mL
- * @equation 9 %, 4.5 mL, 4.5 %, 9 mL, 3 %, 15 mL, 1.5 %, 150 mL or 1 % by size; percentages rounded up to 0.1 mL
+ * @equation to 50 mL 9 %, to 100 4.5 mL, to 200 4.5 %, to 300 9 mL, to 500 3 %, to 1000 15 mL, to 10000 1.5 %, to 15000 150 mL, above 1 %; percentages rounded up to 0.1 mL
  * @source Directive 76/211/EEC annex I, 2.4 (memory)
  * @example LABEL.FILL(750) = 15
  */

@@ -60,7 +60,7 @@ export function sweetnessTerms(
 /**
  * Whether a term fits a sugar content: "permitted", "within tolerance" or "not permitted".
  * @customfunction SWEETNESS.CHECK
- * @param term The term, in any language of the data.
+ * @param term The term, in English, French, German, Italian, Spanish or Portuguese.
  * @param sugar_gL Sugar as analysed, g/L of glucose + fructose (0 to 1000).
  * @param [sugarAdded] Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. 0 counts as blank. Give it outright: some programs make a blank cell FALSE.
  * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
@@ -83,7 +83,7 @@ export function sweetnessCheck(term: string, sugar_gL: number, sugarAdded?: bool
 /**
  * How far a sugar content lies from the nearer bound of a term, g/L; zero at a bound, negative outside.
  * @customfunction SWEETNESS.MARGIN
- * @param term The term, in any language of the data.
+ * @param term The term, in English, French, German, Italian, Spanish or Portuguese.
  * @param sugar_gL Sugar as analysed, g/L of glucose + fructose (0 to 1000).
  * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
  * @returns g/L
@@ -104,7 +104,7 @@ export function sweetnessMargin(term: string, sugar_gL: number, rules?: string):
 /**
  * The bounds of a sweetness term in a row: lowest and highest sugar, g/L; an empty text where it is open.
  * @customfunction SWEETNESS.LIMITS
- * @param term The term, in any language of the data.
+ * @param term The term, in English, French, German, Italian, Spanish or Portuguese.
  * @param [rules] Whose terms, "EU" or "OIV"; blank = "EU".
  * @returns two cells: lowest, highest, g/L
  * @equation table look-up

@@ -44,8 +44,8 @@ export const frFunctions: Catalogue = {
     "Dit si l'alcool sur l'étiquette s'accorde avec l'analyse : \"within tolerance\" (dans la tolérance) ou \"outside tolerance\" (hors tolérance).",
   "Energy of 100 mL, unrounded. kJ and kcal come from separate factors.":
     "Énergie de 100 mL, non arrondie. kJ et kcal viennent de facteurs distincts.",
-  "Negative error that one bottle of a batch may have in its fill, mL.":
-    "Erreur en moins admise sur le remplissage d'une bouteille d'un lot, mL.",
+  "Millilitres by which one bottle of a batch may be filled below its nominal volume.":
+    "Millilitres qui peuvent manquer au volume nominal d'une bouteille du lot.",
   "Excess pressure at 20 °C, bar, from a reading at another temperature, by the official method's table.":
     "Surpression à 20 °C, bar, d'après un relevé à une autre température, par la table de la méthode officielle.",
   'The regulated class of an excess pressure at 20 °C, or "between classes".':
@@ -110,7 +110,8 @@ export const frFunctions: Catalogue = {
   // descriptions of the arguments
   "Tirage date, a spreadsheet date (1 March 1900 to 31 December 9999); a time of day is dropped.":
     "Date du tirage, une date de tableur (1er mars 1900 au 31 décembre 9999) ; l'heure est ignorée.",
-  'The designation, as "Crémant" or "Cava Reserva".': 'L\'appellation, comme "Crémant" ou "Cava Reserva".',
+  'The designation, as "Crémant" or "Cava Reserva"; AGEING.DESIGNATIONS lists them.':
+    'L\'appellation, comme "Crémant" ou "Cava Reserva" ; AGEING.DESIGNATIONS en donne la liste.',
   '"lees" (tirage to disgorging) or "total" (tirage to release); blank = "lees".':
     '"lees" (sur lies, du tirage au dégorgement) ou "total" (du tirage à la mise en vente) ; vide = "lees".',
   "Cost of the batch, money (0 to 1000000000000).": "Coût du lot, en monnaie (0 à 1000000000000).",
@@ -148,8 +149,10 @@ export const frFunctions: Catalogue = {
   "Stock, L (0 to 10000000).": "Stock, L (0 à 10000000).",
   "Sugar of the wine, g/L (0 to 1000).": "Sucre du vin, g/L (0 à 1000).",
   "Sugar wanted, g/L (0 to 1000).": "Sucre voulu, g/L (0 à 1000).",
-  "Sugar of the stock, g/L (0 to 1000).": "Sucre du stock, g/L (0 à 1000).",
-  "Sugar of the liqueur, g/L (0 to 1000).": "Sucre de la liqueur, g/L (0 à 1000).",
+  "Sugar of the stock, g/L (0 to 1000); for a sweetness as analysed, 600 weighed are 631.6 (SUGAR.INVERT).":
+    "Sucre du stock, g/L (0 à 1000) ; pour une teneur à l'analyse, 600 pesés font 631,6 (SUGAR.INVERT).",
+  "Sugar of the liqueur, g/L (0 to 1000); for a sweetness as analysed, 600 weighed are 631.6 (SUGAR.INVERT).":
+    "Sucre de la liqueur, g/L (0 à 1000) ; pour une teneur à l'analyse, 600 pesés font 631,6 (SUGAR.INVERT).",
   "Room in the neck, mL (0 to 30000).": "Place dans le col, mL (0 à 30000).",
   "Sugar of the wine, g/L of glucose + fructose (0 to 1000).":
     "Sucre du vin, g/L de glucose + fructose (0 à 1000).",
@@ -213,7 +216,8 @@ export const frFunctions: Catalogue = {
     "g de saccharose dans 100 g de solution, °Brix (0 à 85).",
   "Sucrose, g or g/L (0 to 1000000000000).": "Saccharose, g ou g/L (0 à 1000000000000).",
   "Glucose + fructose, g or g/L (0 to 1000000000000).": "Glucose + fructose, g ou g/L (0 à 1000000000000).",
-  "The term, in any language of the data.": "La mention, dans une langue quelconque des données.",
+  "The term, in English, French, German, Italian, Spanish or Portuguese.":
+    "La mention, en anglais, français, allemand, italien, espagnol ou portugais.",
   "Sugar as analysed, g/L of glucose + fructose (0 to 1000).":
     "Sucre à l'analyse, g/L de glucose + fructose (0 à 1000).",
   "Whether sugar was added after the second fermentation, TRUE or FALSE; blank = TRUE. 0 counts as blank. Give it outright: some programs make a blank cell FALSE.":
@@ -340,8 +344,8 @@ export const frFunctions: Catalogue = {
     "|étiquette − mesuré| au plus la tolérance : EU 0,8 % vol pour un vin effervescent, US 1,5 % vol",
   "A·0.78924·29 + (sugar·17 + acid·13 + glycerol·10)/10 for kJ; 7, 4, 3, 2.4 for kcal":
     "A·0.78924·29 + (sucre·17 + acides·13 + glycérol·10)/10 pour kJ ; 7, 4, 3, 2.4 pour kcal",
-  "9 %, 4.5 mL, 4.5 %, 9 mL, 3 %, 15 mL, 1.5 %, 150 mL or 1 % by size; percentages rounded up to 0.1 mL":
-    "9 %, 4,5 mL, 4,5 %, 9 mL, 3 %, 15 mL, 1,5 %, 150 mL ou 1 % selon la contenance ; pourcentages arrondis au 0,1 mL supérieur",
+  "to 50 mL 9 %, to 100 4.5 mL, to 200 4.5 %, to 300 9 mL, to 500 3 %, to 1000 15 mL, to 10000 1.5 %, to 15000 150 mL, above 1 %; percentages rounded up to 0.1 mL":
+    "jusqu'à 50 mL 9 %, à 100 4,5 mL, à 200 4,5 %, à 300 9 mL, à 500 3 %, à 1000 15 mL, à 10000 1,5 %, à 15000 150 mL, au-delà 1 % ; pourcentages arrondis au 0,1 mL supérieur",
   "reading × table ratio, linear between whole degrees":
     "relevé × rapport de la table, linéaire entre degrés entiers",
   "the first class whose bounds hold": "la première classe dont les bornes conviennent",

@@ -54,8 +54,8 @@ export const fr: Catalogue = {
   "give at least the cellar temperature, {0} °C": "donner au moins la température de la cave, {0} °C",
   "give {0}, or leave it blank": "donner {0}, ou laisser vide",
   "give a name for what is to be ordered": "donner un nom à ce qui est à commander",
-  "give one of: {0}; or its word in another language of the data":
-    "donner au choix : {0} ; ou son mot dans une autre langue des données",
+  "give one of: {0}; or its word in another language of labels":
+    "donner au choix : {0} ; ou son mot dans une autre langue d'étiquette",
   "give {0}": "donner {0}",
   "{0}, or blank": "{0}, ou vide",
   "one of: {0}": "au choix : {0}",
@@ -1067,8 +1067,8 @@ export const fr: Catalogue = {
   "the verdict of a check: within its limit; worth a second look; out of bounds":
     "le verdict d'un contrôle : dans sa limite ; à regarder de plus près ; hors limites",
   "#VALUE! or #N/A": "#VALEUR! (#VALUE!) ou #N/A",
-  "a function refused: select the cell to see what was given and what is allowed":
-    "une fonction a refusé : sélectionner la cellule pour voir ce qui a été donné et ce qui est permis",
+  "refused, or without an answer: with the add-in, select the cell to see why; elsewhere Checks counts the inputs to mend":
+    "refus, ou pas de réponse : avec le complément, sélectionner la cellule pour en voir la raison ; ailleurs, les contrôles comptent les entrées à corriger",
   "tank volume; liqueurs and starter; bottles and doses":
     "volume de cuve ; liqueurs et levain ; bouteilles et doses",
   "sugar as it is weighed: the dose, the strength of a liqueur made from sugar":
@@ -3225,7 +3225,7 @@ export const fr: Catalogue = {
     "« {0} » ne contient que des valeurs, qui ne suivraient pas : écrire plutôt un autre plan.",
   "The cell shows another result: Excel may have given the function 0 for a blank cell, or has not calculated it anew.":
     "La cellule montre un autre résultat : Excel a peut-être donné 0 à la fonction pour une cellule vide, ou ne l'a pas recalculée.",
-  "Month no.": "N° du mois",
+  "Year·12 + month": "Année·12 + mois",
   "Help for the functions": "Aide des fonctions",
   "Cost of a saleable bottle, 1 price missing": "Coût d'une bouteille vendable, 1 prix manque",
   "Dose, with the wine's own sugar": "Dose, avec le sucre du vin",

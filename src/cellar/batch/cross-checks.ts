@@ -110,11 +110,7 @@ function disagreements(
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
       const usual = bands.map((band) => band.terms[batch.language][0]).join(", ");
-      object(
-        "dosage.term",
-        dosage.term,
-        `give one of: ${usual}; or its word in another language of the data`,
-      );
+      object("dosage.term", dosage.term, `give one of: ${usual}; or its word in another language of labels`);
     }
   }
   return problems;

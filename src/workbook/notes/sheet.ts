@@ -23,7 +23,10 @@ const LEGEND = [
   ["Plain", "a result, calculated from the inputs and from the figures on this sheet"],
   ["Bold", "a figure that is weighed, poured, ordered or compared"],
   ["fine, look again, stop", "the verdict of a check: within its limit; worth a second look; out of bounds"],
-  ["#VALUE! or #N/A", "a function refused: select the cell to see what was given and what is allowed"],
+  [
+    "#VALUE! or #N/A",
+    "refused, or without an answer: with the add-in, select the cell to see why; elsewhere Checks counts the inputs to mend",
+  ],
 ] as const;
 
 const UNITS = [

@@ -21,6 +21,8 @@ interface Column {
   readonly total?: "sum" | "money" | "perBottle" | "worst" | "currency";
   readonly style?: "result" | "verdict" | "label";
   readonly judged?: boolean;
+  /** In signs, where the usual width is too narrow. */
+  readonly width?: number;
 }
 
 const field = (dotted: string) => placed(dotted).name;
@@ -126,6 +128,7 @@ const COLUMNS: readonly Column[] = [
     value: ({ inputs }) => inputs.batch.currency,
     total: "currency",
     style: "verdict",
+    width: 17,
   },
   {
     key: "cost",
@@ -154,6 +157,8 @@ const COLUMNS: readonly Column[] = [
     judged: true,
   },
 ];
+
+export const columnWidth = (column: number, usual: number) => COLUMNS[column]?.width ?? usual;
 
 export function batchTable(plans: readonly LinkedPlan[]): Row[] {
   const all = (key: string) => columnOf(key, plans.length);

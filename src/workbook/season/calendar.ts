@@ -29,7 +29,7 @@ export function calendarRows(plans: readonly LinkedPlan[]): Row[] {
   const seriesOf = (key: string) =>
     ({ kind: "range", first: monthCell(0, key), last: monthCell(months.length - 1, key) }) as const;
   return [
-    { ...columnHeads("Month", ">Month no.", ...columns.map(({ head }) => head)), lines: 2 },
+    { ...columnHeads("Month", ">Year·12 + month", ...columns.map(({ head }) => head)), lines: 2 },
     ...months.map((month, index): Row => {
       const number = cell(monthCell(index, "number"));
       return {

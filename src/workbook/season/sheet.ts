@@ -8,7 +8,7 @@ import { layOut, type ChartSpec, type Row, type Rendering } from "../layout";
 import { addressIn, type LinkedPlan } from "../linked-plan";
 import { heading, text } from "../plan/rows";
 import { freeName } from "../sheet-names";
-import { batchTable } from "./batch-table";
+import { batchTable, columnWidth } from "./batch-table";
 import { calendarRows } from "./calendar";
 import { costsTable } from "./costs-table";
 import { moneyTable } from "./money-table";
@@ -76,7 +76,10 @@ export function seasonSheet(
   return layOut({
     name: freeName("Season", takenNames),
     rows,
-    columnWidths: [FIRST_WIDTH, ...Array.from({ length: COLUMNS }, () => WIDTH)],
+    columnWidths: [
+      FIRST_WIDTH,
+      ...Array.from({ length: COLUMNS }, (_, index) => columnWidth(index + 1, WIDTH)),
+    ],
     page: PAGE,
     ...(rendering && { rendering }),
     charts: [barsOf(plans, bars, chartRows)],
