@@ -44,8 +44,8 @@ export interface FillError {
 }
 
 /**
- * Negative error that one bottle of a batch may have, mL (memory: Directive 76/211/EEC annex I, 2.4). Percentages
- * are rounded up to a tenth of a mL, as the directive says.
+ * Negative error that one bottle of a batch may have, mL (memory: Directive 76/211/EEC annex I, 2.4; the same
+ * table read: FPackV § 9). It ends at 10 L; above, OIML R 87 (memory). Percentages are rounded up to a tenth of a mL.
  */
 const FILL_ERRORS: readonly FillError[] = [
   { uptoMl: 50, pct: 9 },

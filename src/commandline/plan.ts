@@ -10,9 +10,11 @@ import { typedTexts } from "../workbook/sheet-words";
 import { translatedSheets } from "../workbook/translated";
 import { LANGUAGES } from "../words/languages";
 import { languageCalled } from "../words/sheet-language";
-import { Failure, batchFiles, fail, readBatches, refusePlace, writeWhole } from "./files";
+import { batchFiles, readBatches } from "./files";
 import { finished } from "./finished";
+import { Failure, fail } from "./places";
 import { fieldLines, namedTwice, reportLines } from "./report";
+import { refusePlace, writeWhole } from "./workbook-file";
 
 const USAGE = [
   "Usage: npm run plan -- <batch.json> <out.xlsx> [--portable | --values] [--language fr] [--overwrite]",
@@ -23,8 +25,9 @@ const LANGUAGE = "--language";
 const OPTIONS = ["--overwrite", "--season", "--portable", "--values"];
 
 async function main(given: readonly string[]): Promise<void> {
-  if (given.includes("--help")) return console.log(USAGE.join("\n"));
-  if (given.includes("--fields")) return console.log(fieldLines().join("\n"));
+  const [only] = given.length === 1 ? given : [];
+  if (only === "--help") return console.log(USAGE.join("\n"));
+  if (only === "--fields") return console.log(fieldLines().join("\n"));
   const { code, args } = languageOf(given);
   const overwrite = args.includes("--overwrite");
   const season = args.includes("--season");
@@ -32,10 +35,16 @@ async function main(given: readonly string[]): Promise<void> {
   if (kinds.length > 1) fail("Give --portable or --values, not both.", ...USAGE);
   const formulas = kinds[0] ?? "add-in";
   const unknown = args.find((arg) => arg.startsWith("--") && !OPTIONS.includes(arg));
-  if (unknown !== undefined) fail(`There is no option ${unknown}.`, ...USAGE);
+  if (unknown !== undefined) {
+    const alone = ["--help", "--fields"].includes(unknown) ? "takes no other words" : "is no option";
+    fail(`${unknown} ${alone}.`, ...USAGE);
+  }
   const [source, workbookFile, ...more] = args.filter((arg) => !OPTIONS.includes(arg));
-  if (source === undefined || workbookFile === undefined) fail(...USAGE);
-  if (more.length > 0) fail(`There is one name too many: ${more[0]}.`, ...USAGE);
+  if (!source || !workbookFile) fail(...USAGE);
+  if (more.length > 0) {
+    const names = [source, workbookFile, ...more].map((name) => `"${name}"`).join(", ");
+    fail(`Two names are needed, and there are more: ${names}; put a name with blanks in quotes.`, ...USAGE);
+  }
   refusePlace(workbookFile, overwrite);
 
   const batches = readBatches(season ? batchFiles(source) : [source]);

@@ -26,7 +26,7 @@ export const COMMON_PRACTICE = cited("common practice, no source", "practice");
 export const FREEZING = cited("colligative lowering of the freezing point", "derived");
 export const ALCOHOL_UNITS = cited("Delegated Regulation (EU) 2019/33 art. 44, its predecessor", "read");
 export const ENERGY = cited("Regulation (EU) 1169/2011 annex XIV", "read");
-export const FILL_ERROR = cited("Directive 76/211/EEC annex I, 2.4", "memory");
+export const FILL_ERROR = cited("Directive 76/211/EEC annex I, 2.4; above 10 L OIML R 87", "memory");
 export const EXACT_UNITS = cited(
   "SI brochure; standard atmosphere, pound and gravity by definition",
   "exact",

@@ -84,7 +84,7 @@ export function labelAlcoholCheck(label_vol: number, measured_vol: number, rules
  * @param bottle_mL Nominal volume, mL (50 to 30000).
  * @returns mL
  * @equation to 50 mL 9 %, to 100 4.5 mL, to 200 4.5 %, to 300 9 mL, to 500 3 %, to 1000 15 mL, to 10000 1.5 %, to 15000 150 mL, above 1 %; percentages rounded up to 0.1 mL
- * @source Directive 76/211/EEC annex I, 2.4 (memory)
+ * @source Directive 76/211/EEC annex I, 2.4 (memory; the same table read: FPackV § 9); above 10000 mL OIML R 87 (memory)
  * @example LABEL.FILL(750) = 15
  */
 export function labelFill(bottle_mL: number): number {

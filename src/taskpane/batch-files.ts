@@ -19,7 +19,13 @@ export async function readBatchFile(file: File): Promise<FileRead> {
     said: `${file.name} is not a batch file: ${fault}. The form is as it was.`,
   });
   if (file.size > LARGEST_KB * 1000) return refused(`it has more than ${LARGEST_KB} kB`);
-  const read = batchFileContent(new Uint8Array(await file.arrayBuffer()));
+  let bytes: ArrayBuffer;
+  try {
+    bytes = await file.arrayBuffer();
+  } catch {
+    return refused("it cannot be read");
+  }
+  const read = batchFileContent(new Uint8Array(bytes));
   if ("fault" in read) return refused(read.fault);
   const batch = read.content;
   if (isDeep(batch)) return refused("it is nested too deep");

@@ -2,7 +2,7 @@
  * From what stands in the form to a plan, or to what has to be mended first.
  */
 import { UnplannableBatch } from "../cellar/batch/attempt";
-import { placedFields } from "../cellar/batch/field-kinds";
+import { isField, type FieldTree } from "../cellar/batch/field-kinds";
 import { fields, sectionTitles, type BatchInputs } from "../cellar/batch/fields";
 import { parseBatchInputs } from "../cellar/batch/inputs";
 import { planBatch, type BatchPlan } from "../cellar/batch/plan";
@@ -55,8 +55,15 @@ export function isDeep(content: unknown): boolean {
 }
 
 /** What a batch file holds that the form has no place for. */
-export function withoutPlace(batch: unknown): readonly string[] {
-  const known = new Set(placedFields(fields).map((each) => each.dotted));
-  const parsed = parseBatchInputs(batch);
-  return parsed.ok ? [] : parsed.problems.map(({ field }) => field).filter((field) => !known.has(field));
+export const withoutPlace = (batch: unknown): readonly string[] => strangers(fields, batch, []);
+
+function strangers(tree: FieldTree, given: unknown, path: readonly string[]): string[] {
+  if (given === undefined || given === null) return [];
+  if (typeof given !== "object" || Array.isArray(given)) return [path.join(".")];
+  return Object.entries(given).flatMap(([key, value]) => {
+    const at = [...path, key];
+    const node = Object.hasOwn(tree, key) ? tree[key] : undefined;
+    if (node === undefined) return [at.join(".")];
+    return isField(node) ? [] : strangers(node, value, at);
+  });
 }

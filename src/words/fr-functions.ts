@@ -403,7 +403,8 @@ export const frFunctions: Catalogue = {
     "Règlement délégué (UE) 2019/33 art. 44, lu dans le texte précédent ; 27 CFR (secondaire)",
   "Regulation (EU) 1169/2011 annex XIV; ethanol 0.78924 kg/L (memory: OIV tables)":
     "Règlement (UE) 1169/2011 annexe XIV ; éthanol 0,78924 kg/L (de mémoire : tables OIV)",
-  "Directive 76/211/EEC annex I, 2.4 (memory)": "Directive 76/211/CEE annexe I, 2.4 (de mémoire)",
+  "Directive 76/211/EEC annex I, 2.4 (memory; the same table read: FPackV § 9); above 10000 mL OIML R 87 (memory)":
+    "Directive 76/211/CEE annexe I, 2.4 (de mémoire ; le même tableau lu : FPackV § 9) ; au-delà de 10000 mL OIML R 87 (de mémoire)",
   "OIV-MA-AS314-02; Regulation (EC) 1293/2005 (memory). It differs from PRESSURE.SHIFT, the physics: for 6 bar at 20 °C it is 11 % lower from 10 °C and 26 % lower from 0 °C, more at lower pressures.":
     "OIV-MA-AS314-02 ; Règlement (CE) 1293/2005 (de mémoire). Elle diffère de PRESSURE.SHIFT, la physique : pour 6 bar à 20 °C elle est plus basse de 11 % depuis 10 °C et de 26 % depuis 0 °C, davantage à des pressions plus basses.",
   "Regulation (EU) 1308/2013 annex VII part II; OIV Code I.4.4; 27 CFR; Australian and Québec rules":

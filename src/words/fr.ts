@@ -54,8 +54,8 @@ export const fr: Catalogue = {
   "give at least the cellar temperature, {0} °C": "donner au moins la température de la cave, {0} °C",
   "give {0}, or leave it blank": "donner {0}, ou laisser vide",
   "give a name for what is to be ordered": "donner un nom à ce qui est à commander",
-  "give one of: {0}; or its word in another language of labels":
-    "donner au choix : {0} ; ou son mot dans une autre langue d'étiquette",
+  "give one of: {0}; or its word in another of: {1}":
+    "donner au choix : {0} ; ou son mot dans une autre langue parmi : {1}",
   "give {0}": "donner {0}",
   "{0}, or blank": "{0}, ou vide",
   "one of: {0}": "au choix : {0}",
@@ -286,7 +286,7 @@ export const fr: Catalogue = {
   "a bottle takes next to nothing; give a higher target":
     "une bouteille ne prend presque rien ; donner une cible plus haute",
   "doses of {0} to {1} g/L give {2} to {3} bar at {4} °C in this wine; give a pressure between these":
-    "des doses de {0} à {1} g/L donnent de {2} à {3} bar à {4} °C dans ce vin ; donner une pression entre ces deux",
+    "des doses de {0} à {1} g/L donnent de {2} à {3} bar à {4} °C dans ce vin ; donner une pression entre ces deux-là",
   "the wine's own sugar already makes {0} g/L as sucrose; give a dose of at least that":
     "le sucre du vin fait déjà {0} g/L en saccharose ; donner une dose d'au moins autant",
   "the starter must hold more than the {0} million cells/mL wanted in the wine":
@@ -1067,8 +1067,8 @@ export const fr: Catalogue = {
   "the verdict of a check: within its limit; worth a second look; out of bounds":
     "le verdict d'un contrôle : dans sa limite ; à regarder de plus près ; hors limites",
   "#VALUE! or #N/A": "#VALEUR! (#VALUE!) ou #N/A",
-  "refused, or without an answer: with the add-in, select the cell to see why; elsewhere Checks counts the inputs to mend":
-    "refus, ou pas de réponse : avec le complément, sélectionner la cellule pour en voir la raison ; ailleurs, les contrôles comptent les entrées à corriger",
+  "refused, or without an answer: with the add-in, select the cell to see why; in a portable sheet Checks counts the inputs to mend":
+    "refus, ou pas de réponse : avec le complément, sélectionner la cellule pour en voir la raison ; dans une feuille portable, les contrôles comptent les saisies à corriger",
   "tank volume; liqueurs and starter; bottles and doses":
     "volume de cuve ; liqueurs et levain ; bouteilles et doses",
   "sugar as it is weighed: the dose, the strength of a liqueur made from sugar":
@@ -1534,6 +1534,7 @@ export const fr: Catalogue = {
   "it is a workbook or another packed file": "c'est un classeur ou un autre fichier compressé",
   "its text is not in UTF-8; save it again in that encoding":
     "son texte n'est pas en UTF-8 ; l'enregistrer à nouveau dans cet encodage",
+  "it cannot be read": "il ne peut pas être lu",
   "it is blank": "il est vide",
   "it is not JSON": "ce n'est pas du JSON",
   "it has more than {0} kB": "il fait plus de {0} ko",
@@ -2458,7 +2459,8 @@ export const fr: Catalogue = {
   "Delegated Regulation (EU) 2019/33 art. 44, its predecessor":
     "Règlement délégué (UE) 2019/33, art. 44, son prédécesseur",
   "Regulation (EU) 1169/2011 annex XIV": "Règlement (UE) 1169/2011, annexe XIV",
-  "Directive 76/211/EEC annex I, 2.4": "Directive 76/211/CEE, annexe I, 2.4",
+  "Directive 76/211/EEC annex I, 2.4; above 10 L OIML R 87":
+    "Directive 76/211/CEE, annexe I, 2.4 ; au-delà de 10 L OIML R 87",
   "SI brochure; standard atmosphere, pound and gravity by definition":
     "brochure SI ; atmosphère normale, livre et pesanteur par définition",
   "{0} (recorded {1})": "{0} (noté le {1})",

@@ -3,6 +3,7 @@
  * workbench.
  */
 import type { Browser, Page } from "playwright-core";
+import { goToCell } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
 
@@ -315,10 +316,7 @@ browserDescribe("the functions in the pane", () => {
     page.on("pageerror", (error) => errors.push(error.message));
     await page.goto(`${server.address}/workbench.html`);
     await page.locator("button.write:enabled").waitFor();
-    const nameBox = page.locator("#grid input").first();
-    await nameBox.click();
-    await nameBox.fill("C4");
-    await nameBox.press("Enter");
+    await goToCell(page, "C4");
     await choose("TIRAGE.SUGAR");
     await page.getByRole("button", { name: "Example" }).click();
     await said("it gives 121.83.");

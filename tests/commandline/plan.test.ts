@@ -5,10 +5,13 @@ import { spawnSync } from "node:child_process";
 import {
   copyFileSync,
   existsSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readFileSync,
+  readdirSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -33,11 +36,14 @@ afterAll(async () => {
 });
 const inFolder = (name: string) => path.join(folder, name);
 
-function plan(...args: string[]) {
+const plan = (...args: string[]) => planIn(process.env, ...args);
+
+function planIn(env: NodeJS.ProcessEnv, ...args: string[]) {
   const tsx = path.join(ROOT, "node_modules/tsx/dist/cli.mjs");
   const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, "src/commandline/plan.ts", ...args], {
     cwd: ROOT,
     encoding: "utf8",
+    env,
   });
   return { status, stdout, stderr };
 }
@@ -51,6 +57,12 @@ function batchFile(name: string, content: unknown): string {
 function latin1File(): string {
   const file = inFolder("latin1.json");
   writeFileSync(file, Buffer.from('{"batch":{"name":"Crémant"}}', "latin1"));
+  return file;
+}
+
+function workbookAsBatch(): string {
+  const file = inFolder("locked.xlsx");
+  writeFileSync(file, Buffer.from("d0cf11e0a1b11ae1", "hex"));
   return file;
 }
 
@@ -141,14 +153,45 @@ describe("no workbook is written", () => {
     [
       "no such file",
       () => [inFolder("none.json"), inFolder("x.xlsx")],
-      "none.json cannot be read: it is not there",
+      "none.json is not there; give the path",
     ],
     ["a folder as batch", () => [folder, inFolder("x.xlsx")], "is a folder; give a batch file"],
     [
       "a file as season",
       () => ["--season", samplePath("oxlip-hill-brut.json"), inFolder("x.xlsx")],
-      "it is a file; give a folder with batch files",
+      "is a file; give a folder with batch files",
     ],
+    [
+      "a season that is nowhere",
+      () => ["--season", inFolder("no"), inFolder("x.xlsx")],
+      "no is not there; give a folder",
+    ],
+    [
+      "a place below a file",
+      () => [samplePath("oxlip-hill-brut.json"), path.join(batchFile("file.json", {}), "x.xlsx")],
+      "file.json is a file, not a folder",
+    ],
+    [
+      "a batch below a file",
+      () => [path.join(batchFile("file.json", {}), "a.json"), inFolder("x.xlsx")],
+      "a.json is not there",
+    ],
+    [
+      "a name that is too long",
+      () => [`${"a".repeat(300)}.json`, inFolder("x.xlsx")],
+      "cannot be used: its name is too long",
+    ],
+    [
+      "a workbook of another name",
+      () => [workbookAsBatch(), inFolder("x.xlsx")],
+      "it is a workbook or another packed file; a workbook is opened in the page",
+    ],
+    [
+      "--fields with more",
+      () => [samplePath("oxlip-hill-brut.json"), "--fields"],
+      "--fields takes no other words",
+    ],
+    ["an empty name", () => ["", inFolder("x.xlsx")], "Usage"],
     ["text in another encoding", () => [latin1File(), inFolder("x.xlsx")], "is not in UTF-8"],
     [
       "a number in quotes",
@@ -171,12 +214,12 @@ describe("no workbook is written", () => {
     [
       "a folder that is not there",
       () => [samplePath("oxlip-hill-brut.json"), inFolder("no/x.xlsx")],
-      "no is not a folder; make it first",
+      "no is not there; make it first",
     ],
     [
       "one name too many",
       () => [samplePath("oxlip-hill-brut.json"), inFolder("x.xlsx"), "more"],
-      "one name too many: more",
+      "put a name with blanks in quotes",
     ],
     ["no arguments", () => [], "Usage"],
   ])("%s", (_name, args, words) => {
@@ -222,23 +265,53 @@ describe("what is told", () => {
   test("every field of a batch file, with what is allowed", () => {
     const { status, stdout } = plan("--fields");
     expect(status).toBe(0);
-    const named = stdout
+    const [, listed] = stdout.split("\n\n");
+    const named = listed!
       .trim()
       .split("\n")
       .map((line) => line.split(":")[0]);
     expect(named).toEqual(placedFields(fields).map(({ dotted }) => dotted));
     expect(stdout).toContain("baseWine.alcohol_vol: Alcohol; 5 to 16 % vol\n");
-    expect(stdout).toContain("batch.bottle_mL: Bottle size; 50 to 30000 mL; left out: 750\n");
+    expect(stdout).toContain("batch.bottle_mL: Bottle size; 50 to 30000 mL; 750 where left out\n");
   });
 
   test("names are those of the folder in which npm was started", () => {
     copyFileSync(samplePath("oxlip-hill-brut.json"), inFolder("here.json"));
-    const args = ["plan", "--silent", "--", "here.json", "here.xlsx"];
-    const { status } = spawnSync("npm", ["run", "--prefix", ROOT, ...args], {
-      cwd: folder,
-      shell: process.platform === "win32",
-    });
-    expect(status).toBe(0);
+    // as npm tells it to the script
+    const env = { ...process.env, npm_lifecycle_event: "plan", INIT_CWD: folder };
+    expect(planIn(env, "here.json", "here.xlsx")).toMatchObject({ status: 0, stderr: "" });
     expect(existsSync(inFolder("here.xlsx"))).toBe(true);
+  });
+});
+
+describe("beside what is there", () => {
+  test("a season takes batch files only", () => {
+    const season = inFolder("season");
+    mkdirSync(path.join(season, "sub.json"), { recursive: true });
+    writeFileSync(path.join(season, "._a.json"), Buffer.from([0, 5, 22, 7, 0xff]));
+    copyFileSync(samplePath("oxlip-hill-brut.json"), path.join(season, "a.json"));
+    expect(plan("--season", season, inFolder("season.xlsx"))).toMatchObject({ status: 0, stderr: "" });
+  });
+
+  test("what a link leads to is written, and nothing is left beside it", () => {
+    const place = inFolder("linked");
+    mkdirSync(place);
+    const real = path.join(place, "real.xlsx");
+    writeFileSync(real, "old");
+    symlinkSync(real, path.join(place, "link.xlsx"));
+    const brut = samplePath("oxlip-hill-brut.json");
+    expect(plan(brut, path.join(place, "link.xlsx"), "--overwrite").status).toBe(0);
+    expect(readFileSync(real).subarray(0, 2).toString()).toBe("PK");
+    expect(lstatSync(path.join(place, "link.xlsx")).isSymbolicLink()).toBe(true);
+    expect(readdirSync(place)).toEqual(["link.xlsx", "real.xlsx"]);
+  });
+
+  test("a name as long as a disk takes", () => {
+    const place = inFolder("long");
+    mkdirSync(place);
+    const name = `${"a".repeat(245)}.xlsx`;
+    const done = plan(samplePath("oxlip-hill-brut.json"), path.join(place, name));
+    expect(done).toMatchObject({ status: 0, stderr: "" });
+    expect(readdirSync(place)).toEqual([name]);
   });
 });

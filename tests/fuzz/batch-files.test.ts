@@ -158,6 +158,20 @@ describe("as a file", () => {
     ["a prototype", '{"__proto__":{"batch":{"name":"x"}}}', "none of a batch's sections"],
   ])("%s", async (_name, content, reason) => expect(await refused(content)).toContain(reason));
 
+  test("a file that is gone when it is read", async () => {
+    const gone = { name: "gone.json", size: 10, arrayBuffer: () => Promise.reject(new Error("NotFound")) };
+    const { batch, said } = await readBatchFile(gone as unknown as File);
+    expect([batch, said]).toEqual([
+      undefined,
+      "gone.json is not a batch file: it cannot be read. The form is as it was.",
+    ]);
+  });
+
+  test("names with points in place of groups have no place", async () => {
+    const { said } = await read('{"batch":{"name":"x"},"baseWine.volume_hL":60,"tirage":5}');
+    expect(said).toContain("Not taken, as there are no such fields: baseWine.volume_hL, tirage.");
+  });
+
   test("a byte order mark, which some editors put first, is no part of the batch", async () => {
     const { batch } = await read(`\uFEFF${JSON.stringify(samples[0])}`);
     expect(batch).toEqual(samples[0]);

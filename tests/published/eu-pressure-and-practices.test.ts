@@ -64,7 +64,7 @@ test.each([
 );
 
 test.each([
-  // Directive 76/211/EEC annex I, 2.4 (memory): percentages rounded up to 0.1 mL
+  // Directive 76/211/EEC annex I, 2.4 (memory), the same table as FPackV § 9 (3) (read): percentages rounded up to 0.1 mL
   [50, 4.5],
   [100, 4.5],
   [200, 9],
@@ -75,6 +75,7 @@ test.each([
   [1000, 15],
   [1500, 22.5],
   [10_000, 150],
+  // OIML R 87 (memory)
   [15_000, 150],
   [30_000, 300],
 ])("%d mL may lack %d mL", (size, ml) => expect(fillErrorMl(size)).toBeCloseTo(ml, 12));

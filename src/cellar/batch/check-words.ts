@@ -63,6 +63,14 @@ export function checkPhrase(key: CheckKey, { limit }: Check, unit = checkWords(k
 export function checkFound(key: CheckKey, check: Check, unit?: string): string {
   const { value, limit } = check;
   const isBlank = value === "" || limit === "";
-  const shown = typeof value === "number" ? wordNumber(Number(value.toFixed(2))) : value;
+  const shown = typeof value === "number" ? wordNumber(apartFrom(limit, value)) : value;
   return `${checkPhrase(key, check, unit)}: ${isBlank ? "nothing given" : shown}`;
+}
+
+/** In two decimals, or in as many as it takes to stay on its side of the limit. */
+function apartFrom(limit: Check["limit"], value: number): number {
+  const [first, ...finer] = [2, 3, 4, 5, 6].map((decimals) => Number(value.toFixed(decimals)));
+  if (typeof limit !== "number") return first!;
+  const side = Math.sign(value - limit);
+  return [first!, ...finer].find((rounded) => Math.sign(rounded - limit) === side) ?? value;
 }

@@ -3,7 +3,7 @@
  * so that it can be told together with everything else that is wrong.
  */
 import { Refusal } from "../refusal";
-import { sweetnessRules } from "../rules/sweetness-bands";
+import { LANGUAGES, sweetnessRules } from "../rules/sweetness-bands";
 import { rangeText } from "../domains";
 import { bandOfTerm } from "../sweetness";
 import { READING_KEYS } from "./cellar-book";
@@ -110,7 +110,11 @@ function disagreements(
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
       const usual = bands.map((band) => band.terms[batch.language][0]).join(", ");
-      object("dosage.term", dosage.term, `give one of: ${usual}; or its word in another language of labels`);
+      object(
+        "dosage.term",
+        dosage.term,
+        `give one of: ${usual}; or its word in another of: ${LANGUAGES.join(", ")}`,
+      );
     }
   }
   return problems;

@@ -14,7 +14,9 @@ const decoder = new TextDecoder("utf-8", { fatal: true });
 
 /** The content, or what is wrong with it. */
 export function batchFileContent(bytes: Uint8Array): FileText {
-  if (startsAsZip(bytes)) return { fault: "it is a workbook or another packed file" };
+  if (PACKED.some((start) => start.every((byte, index) => bytes[index] === byte))) {
+    return { fault: "it is a workbook or another packed file" };
+  }
   let text: string;
   try {
     text = decoder.decode(bytes);
@@ -29,13 +31,16 @@ export function batchFileContent(bytes: Uint8Array): FileText {
   }
 }
 
-const ZIP = [0x50, 0x4b, 0x03, 0x04];
-const startsAsZip = (bytes: Uint8Array) => ZIP.every((byte, index) => bytes[index] === byte);
+/** A zip, as workbooks are, and the container of older and of locked ones. */
+const PACKED = [
+  [0x50, 0x4b, 0x03, 0x04],
+  [0xd0, 0xcf, 0x11, 0xe0],
+];
 
-/** A line is found where the message counts characters. */
+/** A line is found where the message counts characters, which it does after what it quotes. */
 function whereIn(text: string, error: unknown): Where {
-  const message = error instanceof Error ? error.message : String(error);
-  const position = /position (\d+)/.exec(message)?.[1];
+  const message = (error instanceof Error ? error.message : String(error)).replace(/\s+/gu, " ");
+  const position = / at position (\d+)$/u.exec(message)?.[1];
   return position === undefined
     ? { message }
     : { message, line: text.slice(0, Number(position)).split("\n").length };

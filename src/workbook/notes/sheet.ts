@@ -25,7 +25,7 @@ const LEGEND = [
   ["fine, look again, stop", "the verdict of a check: within its limit; worth a second look; out of bounds"],
   [
     "#VALUE! or #N/A",
-    "refused, or without an answer: with the add-in, select the cell to see why; elsewhere Checks counts the inputs to mend",
+    "refused, or without an answer: with the add-in, select the cell to see why; in a portable sheet Checks counts the inputs to mend",
   ],
 ] as const;
 

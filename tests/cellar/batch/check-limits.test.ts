@@ -1,6 +1,7 @@
 /**
  * What a check shows beside its verdict, and verdicts at the very limit, on the batch that plan.test.ts works out.
  */
+import { checkFound } from "../../../src/cellar/batch/check-words";
 import { NO_LIMIT, NO_ROOM } from "../../../src/cellar/batch/checks";
 import { NO_TERM } from "../../../src/cellar/batch/plan-dosage";
 import { planOf, type Sections } from "./worked-batch";
@@ -73,3 +74,15 @@ describe("the state of the readings", () => {
       verdict: "look again",
     }));
 });
+
+test.each([
+  [9.3882, 9.387, "stop", "9.39"],
+  [9.3892, 9.391, "fine", "9.389"],
+  [9.3921, 9.39, "stop", "9.392"],
+  [9.39, 9.39, "fine", "9.39"],
+  [3.14159, 9, "stop", "3.14"],
+] as const)("%d against %d is shown on its side of the limit", (value, limit, verdict, shown) =>
+  expect(checkFound("room", { value, limit, verdict })).toBe(
+    `Liqueur a bottle, room in the neck for ${limit} mL: ${shown}`,
+  ),
+);

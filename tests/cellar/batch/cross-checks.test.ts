@@ -53,7 +53,7 @@ describe("a sweetness term", () => {
         field: "dosage.term",
         given: "extra brut",
         remedy:
-          "give one of: brut, extra dry, sec, demi-sec, doux; or its word in another language of labels",
+          "give one of: brut, extra dry, sec, demi-sec, doux; or its word in another of: en, fr, de, es, it, pt",
       },
     ]));
 
