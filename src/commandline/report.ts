@@ -1,8 +1,7 @@
 /**
  * What the command line tells of batches: the checks that are not fine, batches that may be one, and every field.
  */
-import { checkFound } from "../cellar/batch/check-words";
-import { CHECK_KEYS } from "../cellar/batch/checks";
+import { checkFound, notFine } from "../cellar/batch/check-words";
 import { allowedText, placedFields, type Field, type PlacedField } from "../cellar/batch/field-kinds";
 import { fields } from "../cellar/batch/fields";
 import { wordNumber } from "../cellar/refusal";
@@ -16,10 +15,8 @@ const onOneLine = (text: string) => text.replace(/\p{Cc}/gu, " ");
 /** The batch's worst verdict, and under it each check that has one, the worst first. */
 export function reportLines({ inputs, plan }: Batch): string[] {
   const { checks, worst } = plan;
-  const found = (["stop", "look again"] as const).flatMap((verdict) =>
-    CHECK_KEYS.filter((key) => checks[key].verdict === verdict).map(
-      (key) => `${INDENT}${INDENT}${verdict}: ${checkFound(key, checks[key])}`,
-    ),
+  const found = notFine(checks).map(
+    (key) => `${INDENT}${INDENT}${checks[key].verdict}: ${checkFound(key, checks[key])}`,
   );
   return [
     `${INDENT}${onOneLine(inputs.batch.name)}: worst check "${worst}"${found.length > 0 ? ":" : "."}`,

@@ -1,7 +1,7 @@
 /**
  * What the checks found, in words.
  */
-import { checkFound, checkWords } from "../cellar/batch/check-words";
+import { checkFound, checkWords, notFine } from "../cellar/batch/check-words";
 import { CHECK_KEYS, type Check, type CheckKey, type Verdict } from "../cellar/batch/checks";
 import type { BatchPlan } from "../cellar/batch/plan";
 import { quantityOf, type Units } from "./units";
@@ -17,14 +17,10 @@ export function findings(
   units: Units,
   keys: readonly CheckKey[] = CHECK_KEYS,
 ): Finding[] {
-  const wanted = (verdict: Verdict) =>
-    keys
-      .filter((key) => checks[key].verdict === verdict)
-      .map((key) => {
-        const check = inUnits(key, checks[key], units);
-        return { verdict, what: checkFound(key, check, check.unit) };
-      });
-  return [...wanted("stop"), ...wanted("look again")];
+  return notFine(checks, keys).map((key) => {
+    const check = inUnits(key, checks[key], units);
+    return { verdict: check.verdict, what: checkFound(key, check, check.unit) };
+  });
 }
 
 /** "Worst check: look again (3 to look at)." */

@@ -3,7 +3,7 @@
  */
 import { practiceLimits } from "../rules/limits";
 import { wordNumber } from "../refusal";
-import { INPUT_CHECKS, type Check, type CheckKey, type InputCheck } from "./checks";
+import { CHECK_KEYS, INPUT_CHECKS, type Check, type CheckKey, type InputCheck, type Verdict } from "./checks";
 import { sectionTitles } from "./fields";
 
 export interface CheckWords {
@@ -69,8 +69,16 @@ export function checkFound(key: CheckKey, check: Check, unit?: string): string {
 
 /** In two decimals, or in as many as it takes to stay on its side of the limit. */
 function apartFrom(limit: Check["limit"], value: number): number {
-  const [first, ...finer] = [2, 3, 4, 5, 6].map((decimals) => Number(value.toFixed(decimals)));
-  if (typeof limit !== "number") return first!;
-  const side = Math.sign(value - limit);
-  return [first!, ...finer].find((rounded) => Math.sign(rounded - limit) === side) ?? value;
+  const rounded = [2, 3, 4, 5, 6].map((decimals) => Number(value.toFixed(decimals)));
+  if (typeof limit !== "number") return rounded[0]!;
+  return rounded.find((each) => Math.sign(each - limit) === Math.sign(value - limit)) ?? value;
+}
+
+/** The checks that are not fine, the worst first. */
+export function notFine(
+  checks: Readonly<Record<CheckKey, Check>>,
+  keys: readonly CheckKey[] = CHECK_KEYS,
+): CheckKey[] {
+  const having = (verdict: Verdict) => keys.filter((key) => checks[key].verdict === verdict);
+  return [...having("stop"), ...having("look again")];
 }
