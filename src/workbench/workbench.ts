@@ -17,6 +17,7 @@ import { gridHost, type GridHost } from "../hosts/grid/grid-host";
 import { writeWorkbookFile } from "../hosts/xlsx/write";
 import { frozen } from "../workbook/frozen";
 import { showCharts } from "./charts";
+import { completeNames } from "./completing";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
@@ -70,6 +71,7 @@ async function startGrid(): Promise<GridHost> {
   // before that the grid is drawn but does not take keys and commands
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   showCharts(api);
+  completeNames(univer.__getInjector());
   window.addEventListener("keydown", (event) => goBetween(event, api), true);
   return gridHost(api, calls);
 }
