@@ -18,7 +18,7 @@ import { writeWorkbookFile } from "../hosts/xlsx/write";
 import { frozen } from "../workbook/frozen";
 import { showCharts } from "./charts";
 import { completeNames } from "./completing";
-import { keepEntries } from "./entry";
+import { guardEntries } from "./entry";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
@@ -73,7 +73,7 @@ async function startGrid(): Promise<GridHost> {
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   showCharts(api);
   completeNames(univer.__getInjector());
-  keepEntries(univer.__getInjector());
+  guardEntries(univer.__getInjector(), api);
   window.addEventListener("keydown", (event) => goBetween(event, api), true);
   return gridHost(api, calls);
 }

@@ -3,9 +3,11 @@
  * typed, and numbers while the sheet still calculates.
  */
 import type { Browser, Page } from "playwright-core";
+import { planBatch } from "../../src/cellar/batch/plan";
 import { goToCell, placeOf } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
+import { sampleInputs } from "../support/samples";
 
 jest.setTimeout(120_000);
 
@@ -52,6 +54,18 @@ browserDescribe("a quick hand in the workbench", () => {
       const cell = (window as unknown as GridWindow).grid.getActiveWorkbook().getActiveSheet().getRange(at);
       return cell.getFormula() || String(cell.getRawValue() ?? "");
     }, address);
+  const valueOf = (address: string) =>
+    page.evaluate(
+      (at) =>
+        Number(
+          (window as unknown as GridWindow).grid
+            .getActiveWorkbook()
+            .getActiveSheet()
+            .getRange(at)
+            .getRawValue(),
+        ),
+      address,
+    );
   async function press(keys: readonly string[]): Promise<void> {
     for (const each of keys)
       if (each.startsWith("<")) await page.keyboard.press(each.slice(1, -1));
@@ -213,5 +227,32 @@ browserDescribe("a quick hand in the workbench", () => {
           expect(await contentOf(`${first[0]}${row + index}`)).toBe(value);
       });
     }
+  });
+
+  test("goes on at the cell after a number out of range was refused", async () => {
+    const alcohol = await placeOf(page, "baseWine_alcohol_vol");
+    await goToCell(page, alcohol);
+    await press(["99", "<Enter>"]);
+    await page.getByRole("dialog").getByText("Give 5 to 16 % vol").waitFor();
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.activeElement instanceof HTMLDivElement);
+    await press(["11.2", "<Enter>"]);
+    await eventually(async () => expect(await contentOf(alcohol)).toBe("11.2"));
+  });
+
+  test("adds two tanks in the cell of the volume", async () => {
+    const volume = await placeOf(page, "baseWine_volume_hL");
+    const sugar = await placeOf(page, "plan_tirageSugar_kg");
+    await goToCell(page, volume);
+    await press(["=30+25", "<Enter>"]);
+    const inputs = sampleInputs("oxlip-hill-brut.json");
+    const { tirage } = planBatch({
+      ...inputs,
+      baseWine: { ...inputs.baseWine, volume_hL: 55, alcohol_vol: 11.2, sugar_gL: 1.3, dissolvedCO2_gL: 0.7 },
+    });
+    await eventually(async () => {
+      expect(await contentOf(volume)).toBe("=30+25");
+      expect((await valueOf(sugar)) / tirage.sugarKg).toBeCloseTo(1, 9);
+    });
   });
 });
