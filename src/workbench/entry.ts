@@ -2,17 +2,10 @@
  * What is typed into cells: where the engine would lose or refuse it.
  */
 import type { Injector } from "@univerjs/core";
-import type { FUniver } from "@univerjs/core/facade";
-import {
-  IDialogService,
-  IEditorBridgeService,
-  SheetInterceptorService,
-  VALIDATE_CELL,
-} from "@univerjs/preset-sheets-core";
+import { IEditorBridgeService, SheetInterceptorService, VALIDATE_CELL } from "@univerjs/preset-sheets-core";
 
 /** Before the engine's own checks, 0. */
 const PRIORITY = 100;
-const LOOK_MS = 100;
 
 /**
  * What is being typed stays until it is entered or given up. The engine would put the cell's old content back when a
@@ -39,21 +32,7 @@ function takeFormulas(injector: Injector): void {
   });
 }
 
-/** A message that is closed, as after a number out of range, would leave the sheet without the keys. */
-function giveKeysBack(injector: Injector, api: FUniver): void {
-  const wait = () => {
-    if (document.querySelector("[role=dialog]")) setTimeout(wait, LOOK_MS);
-    else if (document.activeElement === document.body)
-      api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.activate();
-  };
-  const dialogs = injector.get(IDialogService).getDialogs$();
-  dialogs.subscribe((all) => {
-    if (!all.some(({ open }) => open)) setTimeout(wait, LOOK_MS);
-  });
-}
-
-export function guardEntries(injector: Injector, api: FUniver): void {
+export function guardEntries(injector: Injector): void {
   keepTyped(injector);
   takeFormulas(injector);
-  giveKeysBack(injector, api);
 }

@@ -19,6 +19,7 @@ import { frozen } from "../workbook/frozen";
 import { showCharts } from "./charts";
 import { completeNames } from "./completing";
 import { guardEntries } from "./entry";
+import { guardRefusals } from "./refusal-message";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
@@ -73,7 +74,8 @@ async function startGrid(): Promise<GridHost> {
   await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   showCharts(api);
   completeNames(univer.__getInjector());
-  guardEntries(univer.__getInjector(), api);
+  guardEntries(univer.__getInjector());
+  guardRefusals(univer.__getInjector(), api);
   window.addEventListener("keydown", (event) => goBetween(event, api), true);
   return gridHost(api, calls);
 }

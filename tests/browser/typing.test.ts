@@ -229,15 +229,48 @@ browserDescribe("a quick hand in the workbench", () => {
     }
   });
 
-  test("goes on at the cell after a number out of range was refused", async () => {
-    const alcohol = await placeOf(page, "baseWine_alcohol_vol");
-    await goToCell(page, alcohol);
-    await press(["99", "<Enter>"]);
-    await page.getByRole("dialog").getByText("Give 5 to 16 % vol").waitFor();
-    await page.keyboard.press("Enter");
-    await page.waitForFunction(() => document.activeElement instanceof HTMLDivElement);
-    await press(["11.2", "<Enter>"]);
-    await eventually(async () => expect(await contentOf(alcohol)).toBe("11.2"));
+  describe("when a number is out of range", () => {
+    const message = () => page.getByRole("dialog").getByText("Give 5 to 16 % vol");
+    const cells: string[] = [];
+    const contents = () => Promise.all(cells.map(contentOf));
+    const hasKeys = () => document.activeElement instanceof HTMLDivElement;
+    beforeAll(async () => {
+      const alcohol = await placeOf(page, "baseWine_alcohol_vol");
+      for (let below = 0; below < 4; below += 1)
+        cells.push(`${alcohol[0]}${Number(alcohol.slice(1)) + below}`);
+    });
+
+    test("keeps what is typed on unseen out of every cell", async () => {
+      const before = await contents();
+      await goToCell(page, cells[0]!);
+      await press(["99", "<Enter>", "6.5", "<Enter>", "0.9", "<Enter>", "70", "<Enter>"]);
+      await message().waitFor();
+      await expect(contents()).resolves.toEqual(before);
+      await page.keyboard.press("Escape");
+      await page.waitForFunction(hasKeys);
+    });
+
+    test.each(["Enter", "Escape"])("takes a number whole or not at all right after %s", async (key) => {
+      const [old, ...below] = await contents();
+      await goToCell(page, cells[0]!);
+      await press(["99", "<Enter>"]);
+      await message().waitFor();
+      await press([`<${key}>`, "15.11", "<Enter>"]);
+      await page.waitForFunction(hasKeys);
+      const [now, ...belowNow] = await contents();
+      expect([old, "15.11"]).toContain(now);
+      expect(belowNow).toEqual(below);
+    });
+
+    test("goes on in the cell", async () => {
+      await goToCell(page, cells[0]!);
+      await press(["99", "<Enter>"]);
+      await message().waitFor();
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(hasKeys);
+      await press(["11.2", "<Enter>"]);
+      await eventually(async () => expect(await contentOf(cells[0]!)).toBe("11.2"));
+    });
   });
 
   test("adds two tanks in the cell of the volume", async () => {
