@@ -15,6 +15,9 @@ const UNSEEN_MS = 2000;
 const STILL_MS = 500;
 const LOOK_MS = 20;
 
+/** Someone who has gone to the pane, or to the row above the sheet, is left there. */
+const elsewhere = () => document.activeElement?.closest("#pane, .bar") != null;
+
 const drop = (event: KeyboardEvent) => {
   event.preventDefault();
   event.stopImmediatePropagation();
@@ -26,14 +29,15 @@ export function guardRefusals(injector: Injector, api: FUniver): void {
   let dropped: number | undefined;
   let returning = false;
 
-  const closes = ({ key, timeStamp }: KeyboardEvent) =>
+  const unseen = ({ key, timeStamp }: KeyboardEvent) =>
     (key === "Enter" || key === " ") && timeStamp - typed < UNSEEN_MS;
   const onKey = (event: KeyboardEvent) => {
+    if (elsewhere()) return;
     if (returning) {
       dropped = event.timeStamp;
       drop(event);
     } else if (open) {
-      if (closes(event) || event.repeat) drop(event);
+      if (unseen(event) || event.repeat) drop(event);
       if (event.key.length === 1) typed = event.timeStamp;
     }
   };
@@ -42,13 +46,13 @@ export function guardRefusals(injector: Injector, api: FUniver): void {
     // the engine takes the keys away once more when the message has gone
     if (gone && !moving) {
       returning = false;
-      api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.activate();
+      if (!elsewhere()) api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.activate();
     } else setTimeout(() => giveBack(document.querySelector("[role=dialog]") === null), LOOK_MS);
   };
 
   window.addEventListener("keydown", onKey, true);
   // a button is pressed by the space bar when that is let go
-  window.addEventListener("keyup", (event) => open && closes(event) && drop(event), true);
+  window.addEventListener("keyup", (event) => open && unseen(event) && drop(event), true);
   const dialogs = injector.get(IDialogService).getDialogs$();
   dialogs.subscribe((all) => {
     const isOpen = all.some((dialog) => dialog.id === REFUSAL && dialog.open);
