@@ -16,7 +16,7 @@ const STILL_MS = 500;
 const LOOK_MS = 20;
 
 /** Someone who has gone to the pane, or to the row above the sheet, is left there. */
-const elsewhere = () => document.activeElement?.closest("#pane, .bar") != null;
+const elsewhere = () => Boolean(document.activeElement?.closest("#pane, .bar"));
 
 const drop = (event: KeyboardEvent) => {
   event.preventDefault();
