@@ -70,12 +70,13 @@ async function startGrid(): Promise<GridHost> {
   });
   // for tests, and for whoever likes to look
   (window as { grid?: FUniver }).grid = api;
+  const injector = univer.__getInjector();
   // before that the grid is drawn but does not take keys and commands
-  await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   showCharts(api);
-  completeNames(univer.__getInjector());
-  guardEntries(univer.__getInjector());
-  guardRefusals(univer.__getInjector(), api);
+  completeNames(injector);
+  guardEntries(injector);
+  guardRefusals(injector, api);
   window.addEventListener("keydown", (event) => goBetween(event, api), true);
   return gridHost(api, calls);
 }
