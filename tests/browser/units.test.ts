@@ -123,7 +123,7 @@ browserDescribe("units of the form", () => {
 
   test("the form can be brought back, with what was usual, after more was typed", async () => {
     const page = await opened();
-    await page.locator("button", { hasText: "Empty" }).click();
+    await page.getByRole("button", { name: "Empty", exact: true }).click();
     const usual = await page.locator(".usual:not([hidden])").count();
     expect(usual).toBeGreaterThan(20);
     await page.locator("select.examples").selectOption("1");

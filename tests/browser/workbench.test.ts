@@ -215,7 +215,7 @@ browserDescribe("the workbench", () => {
     ]);
     const kept = JSON.parse(readFileSync(await download.path(), "utf8")) as { batch: { name: string } };
     expect(kept.batch.name).toBe("Odd");
-    await page.getByRole("button", { name: "Empty" }).click();
+    await page.getByRole("button", { name: "Empty", exact: true }).click();
     expect(await box("batch.name").inputValue()).toBe("");
     await page.getByRole("button", { name: "Bring the form back" }).click();
     expect(await box("batch.name").inputValue()).toBe("Odd");
