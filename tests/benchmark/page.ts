@@ -4,7 +4,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
-import { launchChromium, serveDist } from "../support/chromium";
+import { launchChromium, serveDist, withoutOffice } from "../support/chromium";
 import type { Report, Table } from "./report";
 
 const DIST = path.resolve(__dirname, "../../dist");
@@ -47,7 +47,7 @@ async function requested(): Promise<{ readonly start: string[]; readonly later: 
   const browser = await launchChromium();
   try {
     const page = await browser.newPage({ viewport: { width: 350, height: 900 } });
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     const names: string[] = [];
     page.on("response", (response) => {
       if (response.url().startsWith(server.address) && response.ok())

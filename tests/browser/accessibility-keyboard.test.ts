@@ -3,7 +3,7 @@
  * keeps it or hands it on when it is pressed.
  */
 import type { Browser, Locator, Page } from "playwright-core";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 
 jest.setTimeout(120_000);
 
@@ -47,7 +47,7 @@ browserDescribe("by keyboard alone", () => {
   });
   beforeEach(async () => {
     page = await browser.newPage({ viewport: { width: 320, height: 720 }, locale: "en" });
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     await page.addInitScript(openWorkbook);
     await page.goto(`${server.address}/taskpane.html`);
     await page.locator("button.write:enabled").waitFor();

@@ -3,7 +3,7 @@
  * every control can be reached, by pointer and by keyboard.
  */
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 import { eventually } from "../support/eventually";
 
 jest.setTimeout(90_000);
@@ -32,7 +32,7 @@ browserDescribe("on other screens", () => {
 
   async function opened(file: string, options: BrowserContextOptions): Promise<void> {
     page = await (await browser.newContext(options)).newPage();
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     await page.goto(`${server.address}/${file}`);
     await page.locator("h1").waitFor();
   }

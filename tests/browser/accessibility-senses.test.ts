@@ -2,7 +2,7 @@
  * The pages for who hears them, who sees them in other colours, and who cannot bear motion.
  */
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 
 jest.setTimeout(60_000);
 
@@ -27,7 +27,7 @@ browserDescribe("for every sense", () => {
   async function opened(file: string, options: BrowserContextOptions = {}): Promise<void> {
     const viewport = { width: 320, height: 16_000 };
     page = await (await browser.newContext({ viewport, ...options })).newPage();
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     await page.goto(`${server.address}/${file}`);
     await page.locator("h1").waitFor();
     if (!file.startsWith("help")) await openAll();

@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import type { CellCalls, NamedCell } from "../../src/hosts/host";
 import type { SheetData, WorkbookData } from "../../src/workbook/data";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 
 jest.setTimeout(60_000);
 
@@ -192,7 +192,7 @@ browserDescribe("for everyone", () => {
     const context = await browser.newContext({ viewport, locale: language });
     const page = await context.newPage();
     if (file.startsWith("taskpane")) await page.addInitScript(noteBook);
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     await page.goto(`${server.address}/${language === "fr" ? file.replace("help/", "help/fr/") : file}`);
     await page.locator(`html[lang="${language}"]`).waitFor();
     if (!file.startsWith("help")) await page.locator("button.write:enabled").waitFor();

@@ -3,7 +3,7 @@
  */
 import type { Browser, Page } from "playwright-core";
 import type { SheetData, Validation, WorkbookData } from "../../src/workbook/data";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
 import { chartSheet, column, lines, place } from "../support/charts";
 
@@ -66,8 +66,7 @@ browserDescribe("charts in the workbench", () => {
     page = await browser.newPage({ viewport: { width: 1500, height: 900 } });
     page.on("pageerror", (error) => errors.push(error.message));
     page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
-    await page.goto(`${server.address}/workbench.html`);
-    await page.locator("button.write:enabled").waitFor();
+    await openWorkbench(page, server.address);
     await page.evaluate(async (data) => {
       const host = await (window as unknown as GridWindow).mousseHost;
       // a map does not come through to the page

@@ -12,7 +12,7 @@ import { seasonTotals } from "../../src/cellar/season/season";
 import { expectedPressure } from "../../src/cellar/carbonation";
 import { sucroseGL } from "../../src/cellar/units";
 import { activate, typeIntoCell } from "../../src/guide/grid";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
 import { expectRelative } from "../support/relative";
 import { sampleInputs } from "../support/samples";
@@ -52,8 +52,7 @@ browserDescribe("errands", () => {
     page = await browser.newPage({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
     page.on("pageerror", (error) => errors.push(error.message));
     page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
-    await page.goto(`${server.address}/workbench.html`);
-    await page.locator("button.write:enabled").waitFor();
+    await openWorkbench(page, server.address);
   });
   afterAll(async () => {
     await browser.close();

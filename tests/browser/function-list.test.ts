@@ -5,7 +5,13 @@
 import type { Browser, Page } from "playwright-core";
 import { goToCell } from "../../src/guide/grid";
 import { AHEAD_MS } from "../../src/taskpane/ahead";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import {
+  browserDescribe,
+  launchChromium,
+  openWorkbench,
+  serveDist,
+  withoutOffice,
+} from "../support/chromium";
 import { eventually } from "../support/eventually";
 
 jest.setTimeout(120_000);
@@ -74,7 +80,7 @@ browserDescribe("the functions in the pane", () => {
     page = await browser.newPage({ viewport: { width: 320, height: 720 } });
     if (!ahead) await page.addInitScript(neverAfter, AHEAD_MS);
     page.on("pageerror", (error) => errors.push(error.message));
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     if (withSheet) await page.addInitScript(noteSheet);
     await page.goto(`${server.address}/taskpane.html`);
   }
@@ -324,8 +330,7 @@ browserDescribe("the functions in the pane", () => {
   test("in the workbench the call lands in the selected cell and calculates", async () => {
     page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     page.on("pageerror", (error) => errors.push(error.message));
-    await page.goto(`${server.address}/workbench.html`);
-    await page.locator("button.write:enabled").waitFor();
+    await openWorkbench(page, server.address);
     await goToCell(page, "C4");
     await choose("TIRAGE.SUGAR");
     await page.getByRole("button", { name: "Example" }).click();

@@ -5,7 +5,7 @@
 import type { Browser, Page } from "playwright-core";
 import { planBatch } from "../../src/cellar/batch/plan";
 import { goToCell, placeOf } from "../../src/guide/grid";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { eventually } from "../support/eventually";
 import { sampleInputs } from "../support/samples";
 
@@ -33,8 +33,7 @@ browserDescribe("a quick hand in the workbench", () => {
     browser = await launchChromium();
     page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     page.on("pageerror", (error) => errors.push(error.message));
-    await page.goto(`${server.address}/workbench.html`);
-    await page.locator("button.write:enabled").waitFor();
+    await openWorkbench(page, server.address);
     await page.evaluate(() => {
       const book = (window as unknown as GridWindow).grid.getActiveWorkbook();
       book.insertDefinedName("wineSugar", "Scratch!$A$1");

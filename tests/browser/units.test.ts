@@ -2,7 +2,7 @@
  * Units chosen in the form: what was typed and what was left blank stay what they were, there and back.
  */
 import type { Browser, Page } from "playwright-core";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 import { readFileSync } from "node:fs";
 
 jest.setTimeout(90_000);
@@ -21,7 +21,7 @@ browserDescribe("units of the form", () => {
 
   async function opened(context?: Awaited<ReturnType<Browser["newContext"]>>): Promise<Page> {
     const page = await (context ?? (await browser.newContext({ locale: "en-US" }))).newPage();
-    await page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+    await withoutOffice(page);
     await page.goto(`${server.address}/taskpane.html`);
     await page.evaluate(() =>
       document

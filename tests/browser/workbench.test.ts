@@ -7,7 +7,7 @@ import * as XLSX from "@e965/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { planBatch } from "../../src/cellar/batch/plan";
 import { goToCell, typeIntoCell } from "../../src/guide/grid";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { sampleInputs, samplePath } from "../support/samples";
 
 jest.setTimeout(120_000);
@@ -78,8 +78,7 @@ browserDescribe("the workbench", () => {
 
   test("opens with the example filled in and its figures shown", async () => {
     const started = Date.now();
-    await page.goto(`${server.address}/workbench.html`);
-    await page.locator("button.write:enabled").waitFor();
+    await openWorkbench(page, server.address);
     console.log(`the workbench was ready ${Date.now() - started} ms after its address was entered`);
     await expect(box("batch.name").inputValue()).resolves.toBe("Oxlip Hill Brut 2025");
     const { tirage } = planBatch(sampleInputs("oxlip-hill-brut.json"));

@@ -3,7 +3,7 @@
  * the form as it was.
  */
 import type { Browser, Page } from "playwright-core";
-import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
+import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { repeated } from "../support/fuzz";
 
 jest.setTimeout(240_000);
@@ -31,8 +31,7 @@ browserDescribe("hostile texts in the page", () => {
       dialogs.push(dialog.message());
       void dialog.dismiss();
     });
-    await page.goto(`${server.address}/workbench.html`);
-    await page.locator("button.write:enabled").waitFor();
+    await openWorkbench(page, server.address);
   });
   afterAll(async () => {
     await browser.close();

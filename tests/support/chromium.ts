@@ -5,7 +5,7 @@ import { existsSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { readFile } from "node:fs/promises";
 import path from "node:path";
-import { chromium, type Browser } from "playwright-core";
+import { chromium, type Browser, type Page } from "playwright-core";
 
 const PLACES = [
   process.env.CHROMIUM,
@@ -76,4 +76,14 @@ export async function serveDist(): Promise<{ address: string; close(): Promise<v
     address: `http://127.0.0.1:${port}`,
     close: () => new Promise((done) => server.close(() => done())),
   };
+}
+
+/** A machine that does not reach the server of Office.js. */
+export const withoutOffice = (page: Page) =>
+  page.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
+
+/** Opens the workbench and waits until a plan can be written. */
+export async function openWorkbench(page: Page, address: string): Promise<void> {
+  await page.goto(`${address}/workbench.html`);
+  await page.locator("button.write:enabled").waitFor();
 }
