@@ -12,8 +12,6 @@ import { build } from "esbuild";
 import { licenceText } from "../src/build/licences";
 import { PERMISSIVE, isPermissive, licensed, packageFolder } from "../src/build/licences-package";
 
-jest.setTimeout(120_000);
-
 const ROOT = path.resolve(__dirname, "..");
 const read = (file: string) => readFileSync(path.join(ROOT, file), "utf8");
 

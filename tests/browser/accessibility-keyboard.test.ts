@@ -5,8 +5,6 @@
 import type { Browser, Locator, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 
-jest.setTimeout(120_000);
-
 /** A workbook that takes whatever is written. */
 function openWorkbook(): void {
   const names: string[] = [];

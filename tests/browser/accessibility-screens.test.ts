@@ -6,8 +6,6 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 import { eventually } from "../support/eventually";
 
-jest.setTimeout(90_000);
-
 /** 640 px are 320 at 200 %; 1280 × 1024 are 320 × 256 at 400 %. */
 const SCREENS: Readonly<Record<string, BrowserContextOptions>> = {
   "a pane of 320 px": { viewport: { width: 320, height: 720 } },

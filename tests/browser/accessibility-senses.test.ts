@@ -4,8 +4,6 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 
-jest.setTimeout(60_000);
-
 const CONTROLS = /^(?:button|link|textbox|searchbox|combobox|slider|checkbox|Date|DisclosureTriangle)$/u;
 const GROUPS = /^(?:group|region|form|listitem|row|figure|navigation|main|banner)$/u;
 

@@ -8,8 +8,6 @@ import type { CellCalls, NamedCell } from "../../src/hosts/host";
 import type { SheetData, WorkbookData } from "../../src/workbook/data";
 import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 
-jest.setTimeout(60_000);
-
 const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 

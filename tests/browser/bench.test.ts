@@ -8,8 +8,6 @@ import { inputsOf, sampleInputs } from "../support/samples";
 import { changed } from "../cellar/batch/worked-batch";
 import { bundled, follow, opened, overhang, taken } from "../taskpane/variants/page";
 
-jest.setTimeout(60_000);
-
 const rose = sampleInputs("oxlip-hill-rose.json");
 const zeroDosed = sampleInputs("oxlip-hill-magnum-zero.json");
 /** 750 mL, nothing left, concentrate of 600 g/L, 20 mL of room, 13 400 bottles. */

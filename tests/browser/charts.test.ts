@@ -7,8 +7,6 @@ import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../su
 import { eventually } from "../support/eventually";
 import { chartSheet, column, lines, place } from "../support/charts";
 
-jest.setTimeout(120_000);
-
 interface GridCell {
   getCellRect(): { x: number; y: number; width: number; height: number };
   setValue(value: unknown): void;

@@ -7,8 +7,6 @@ import type { Browser, Page } from "playwright-core";
 import { browserDescribe, launchChromium } from "../support/chromium";
 import { sampleFiles, sampleJson } from "../support/samples";
 
-jest.setTimeout(90_000);
-
 const ROOT = path.resolve(__dirname, "../..");
 const LEAST_TEXT_PX = 11;
 

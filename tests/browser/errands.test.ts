@@ -17,8 +17,6 @@ import { eventually } from "../support/eventually";
 import { expectRelative } from "../support/relative";
 import { sampleInputs } from "../support/samples";
 
-jest.setTimeout(180_000);
-
 interface NamedCell {
   readonly sheet: string;
   readonly address: string;

@@ -4,8 +4,6 @@
 import type { Browser, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 
-jest.setTimeout(120_000);
-
 /** Words that no French sentence has. Names of sheets, functions and examples are left out where they stand. */
 const ENGLISH =
   /\b(?:the|of|and|is|are|with|from|not|for|by|to|at|wine|bottles?|sugar|write|months|alcohol|pressure)\b/iu;

@@ -14,8 +14,6 @@ import {
 } from "../support/chromium";
 import { eventually } from "../support/eventually";
 
-jest.setTimeout(120_000);
-
 interface Sheet {
   cell: { sheet: string; address: string; content: string };
   readonly typed: [string, string][];

@@ -13,8 +13,6 @@ import { sizeOf } from "../../src/guide/png";
 import { walk } from "../../src/guide/walk";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 
-jest.setTimeout(180_000);
-
 const ROOT = path.resolve(__dirname, "../..");
 const GUIDE = path.join(ROOT, "src/guide");
 const picture = (name: string) => readFileSync(path.join(GUIDE, "pictures", `${name}.png`));

@@ -6,8 +6,6 @@ import path from "node:path";
 import type { Browser, Page, Route } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 
-jest.setTimeout(60_000);
-
 const OFFICE = path.resolve(__dirname, "../../node_modules/@microsoft/office-js/dist");
 const { functions } = JSON.parse(
   readFileSync(path.resolve(__dirname, "../../dist/functions.json"), "utf8"),
@@ -48,9 +46,7 @@ browserDescribe("the pane's page", () => {
 
   test("with office.js every function is associated with it", async () => {
     const { page, errors } = await opened(fromPackage);
-    await page
-      .locator("#pane .status", { hasText: "No spreadsheet is connected" })
-      .waitFor({ timeout: 15_000 });
+    await page.locator("#pane .status", { hasText: "No spreadsheet is connected" }).waitFor();
     const known = await page.evaluate(() => {
       const { _association } = (
         window as unknown as { CustomFunctions: { _association: { mappings: object } } }

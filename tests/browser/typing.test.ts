@@ -9,8 +9,6 @@ import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../su
 import { eventually } from "../support/eventually";
 import { sampleInputs } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 interface GridWindow {
   readonly grid: {
     getActiveWorkbook(): {

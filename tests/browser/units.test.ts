@@ -5,8 +5,6 @@ import type { Browser, Page } from "playwright-core";
 import { browserDescribe, launchChromium, serveDist, withoutOffice } from "../support/chromium";
 import { readFileSync } from "node:fs";
 
-jest.setTimeout(90_000);
-
 browserDescribe("units of the form", () => {
   let browser: Browser;
   let server: Awaited<ReturnType<typeof serveDist>>;

@@ -17,8 +17,6 @@ import {
   type SectionWindow,
 } from "../taskpane/variants/page";
 
-jest.setTimeout(60_000);
-
 const brut = sampleInputs("oxlip-hill-brut.json");
 const rose = sampleInputs("oxlip-hill-rose.json");
 const zero = sampleInputs("oxlip-hill-magnum-zero.json");

@@ -10,8 +10,6 @@ import { goToCell, typeIntoCell } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { sampleInputs, samplePath } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 interface GridCell {
   getCellRect(): { x: number; y: number; width: number; height: number };
   getRawValue(): unknown;

@@ -6,8 +6,6 @@ import { get } from "node:https";
 import { createServer } from "node:net";
 import path from "node:path";
 
-jest.setTimeout(180_000);
-
 const ROOT = path.resolve(__dirname, "../..");
 
 async function freePort(): Promise<number> {

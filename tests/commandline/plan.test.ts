@@ -26,8 +26,6 @@ import { convert, libreOfficeTest, removeConversions } from "../support/libreoff
 import { packageProblems, schemaTest } from "../support/ooxml";
 import { sampleFiles, sampleInputs, sampleJson, samplePath } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 const ROOT = path.resolve(__dirname, "../..");
 const folder = mkdtempSync(path.join(tmpdir(), "plan-"));
 afterAll(async () => {

@@ -12,7 +12,7 @@ import { allFunctions, type AllFunctions } from "../support/functions";
 let all: AllFunctions;
 beforeAll(async () => {
   all = await allFunctions();
-}, 60_000);
+});
 
 const SEED = 20_261_125;
 const IDS = Object.keys(VALID_CALLS).sort();

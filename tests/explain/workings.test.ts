@@ -19,7 +19,7 @@ import { callsOf } from "./random-calls";
 let all: AllFunctions;
 beforeAll(async () => {
   all = await allFunctions();
-}, 60_000);
+});
 
 const SEED = 20_261_125;
 const RUNS = 200;

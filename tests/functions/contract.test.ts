@@ -35,7 +35,7 @@ const page = globalThis as { CustomFunctions?: unknown };
 beforeAll(async () => {
   all = await allFunctions();
   page.CustomFunctions = { Error: CellError, ErrorCode: CODES };
-}, 60_000);
+});
 afterAll(() => delete page.CustomFunctions);
 
 type Argument = FunctionMetadata["parameters"][number] & { readonly type: string };
@@ -207,4 +207,4 @@ test("whatever stands in the cells, nothing is thrown but #VALUE! and #N/A, and 
     ),
   );
   expect([...codes].sort()).toEqual(["#N/A", "#VALUE!"]);
-}, 60_000);
+});

@@ -11,7 +11,7 @@ import { VALID_CALLS } from "./valid-calls";
 let all: AllFunctions;
 beforeAll(async () => {
   all = await allFunctions();
-}, 60_000);
+});
 
 const SEED = 20_261_125;
 
@@ -78,7 +78,7 @@ test("any cells in all arguments", () => {
       { seed: SEED, numRuns: 500 },
     ),
   );
-}, 60_000);
+});
 
 test("any cell in any one argument of a call that works", () => {
   each(
@@ -93,7 +93,7 @@ test("any cell in any one argument of a call that works", () => {
         { seed: SEED, numRuns: 1000 },
       ),
   );
-}, 60_000);
+});
 
 test("numbers within sight of the domains in all arguments", () => {
   const near = fc.oneof(
@@ -113,7 +113,7 @@ test("numbers within sight of the domains in all arguments", () => {
       { seed: SEED, numRuns: 500 },
     ),
   );
-}, 60_000);
+});
 
 test("a missing argument that is needed is refused as blank", () => {
   let refused = 0;

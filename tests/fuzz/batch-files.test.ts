@@ -6,7 +6,15 @@ import fc from "fast-check";
 import { readBatchFile } from "../../src/taskpane/batch-files";
 import { planned } from "../../src/taskpane/planned";
 import { problemSentence } from "../../src/cellar/batch/problem";
-import { HOSTILE_TEXTS, UNHOLDABLE_TEXTS, always, alwaysLater, fastest, runsMade } from "../support/fuzz";
+import {
+  HOSTILE_TEXTS,
+  UNHOLDABLE_TEXTS,
+  always,
+  alwaysLater,
+  fastest,
+  runsMade,
+  worked_ms,
+} from "../support/fuzz";
 import { sampleFiles, sampleJson } from "../support/samples";
 
 jest.setTimeout(600_000);
@@ -136,9 +144,9 @@ describe("as a file", () => {
   const read = (content: string | Uint8Array<ArrayBuffer>) =>
     readBatchFile(new File([content], "batch.json", { type: "application/json" }));
   const refused = async (content: string | Uint8Array<ArrayBuffer>) => {
-    const start = performance.now();
+    const start = worked_ms();
     const { batch, said } = await read(content);
-    expect([batch, performance.now() - start < SLOW_MS]).toEqual([undefined, true]);
+    expect([batch, worked_ms() - start < SLOW_MS]).toEqual([undefined, true]);
     return said;
   };
 

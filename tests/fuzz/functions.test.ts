@@ -29,7 +29,7 @@ beforeAll(async () => {
     CustomFunctions: { associate: () => undefined, Error: CellError, ErrorCode: CODES },
   });
   all = await allFunctions();
-}, 60_000);
+});
 afterAll(() => process.stdout.write(`functions: ${runsMade()} runs\n`));
 
 const extremes = fc.constantFrom(

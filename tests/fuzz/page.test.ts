@@ -6,8 +6,6 @@ import type { Browser, Page } from "playwright-core";
 import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
 import { repeated } from "../support/fuzz";
 
-jest.setTimeout(240_000);
-
 const MARKUP = [
   "<img src=x onerror=window.ran=1>",
   "'\"><script>window.ran=1</script>",

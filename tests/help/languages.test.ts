@@ -21,7 +21,7 @@ const french = languages.find(({ code }) => code === "fr")!;
 let json: string;
 beforeAll(async () => {
   json = (await allFunctions()).json;
-}, 60_000);
+});
 const read = (language = ENGLISH) => JSON.parse(linked(json, ORIGIN, language)) as Metadata;
 const withoutWords = ({ functions, ...rest }: Metadata) => ({
   ...rest,

@@ -9,8 +9,6 @@ import { planSheet } from "../../src/workbook/plan/sheet";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { inputsOf, sampleJson } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 let sheet: SheetData;

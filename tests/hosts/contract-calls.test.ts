@@ -12,8 +12,6 @@ import { everything } from "../support/excel-writing";
 import { headlessGrid } from "../support/grid";
 import { namedPlan as plan } from "../support/named-plan";
 
-jest.setTimeout(60_000);
-
 /** A host with what a user may do beside it. */
 interface Opened {
   readonly host: Host;

@@ -15,8 +15,6 @@ import { pictureOfData } from "../support/picture-data";
 import { pictureOfExcel } from "../support/picture-excel";
 import { seasonBatches } from "../support/season";
 
-jest.setTimeout(120_000);
-
 /** The sheet that is there from the start is no part of it. */
 const written = (picture: Picture): Picture => ({
   ...picture,

@@ -11,8 +11,6 @@ import { everything, namesOf, written } from "../support/excel-writing";
 import { sampleFiles, sampleInputs } from "../support/samples";
 import { seasonBatches } from "../support/season";
 
-jest.setTimeout(120_000);
-
 const LIMIT = 5_000_000;
 const sizesOf = ({ roundTrips }: StandIn) =>
   roundTrips.flatMap(({ bytes, answerBytes }) => [bytes, answerBytes]);

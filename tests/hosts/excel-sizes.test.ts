@@ -8,8 +8,6 @@ import { everything, namesOf, planLike, written } from "../support/excel-writing
 import { seasonBook } from "../../src/workbook/book";
 import { seasonBatches, seasonSheets } from "../support/season";
 
-jest.setTimeout(60_000);
-
 const LIMIT = 5_000_000;
 const bytesOf = ({ roundTrips }: StandIn) => roundTrips.map(({ bytes }) => bytes);
 const most = (workbook: StandIn) =>

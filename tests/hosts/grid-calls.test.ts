@@ -5,8 +5,6 @@ import { CallBook } from "../../src/hosts/grid/calls";
 import type { CellCalls } from "../../src/hosts/host";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 
-jest.setTimeout(120_000);
-
 let grid: HeadlessGrid;
 let told: CellCalls[];
 const at = (address: string) => grid.api.getActiveWorkbook()!.getActiveSheet().getRange(address);

@@ -10,8 +10,6 @@ import { chartSheet, column, lines } from "../support/charts";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { packageParts } from "../support/ooxml";
 
-jest.setTimeout(60_000);
-
 const far: SheetData = {
   ...chartSheet,
   name: "Far",

@@ -9,8 +9,6 @@ import { cell, sheetOf } from "../support/excel-writing";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { namedPlan } from "../support/named-plan";
 
-jest.setTimeout(60_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 beforeEach(async () => {

@@ -11,8 +11,6 @@ import { highlightLooks } from "../../src/workbook/styles";
 import { cell, sheetOf } from "../support/excel-writing";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 
-jest.setTimeout(60_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 beforeEach(async () => {

@@ -7,8 +7,6 @@ import { gridHost, type GridHost } from "../../src/hosts/grid/grid-host";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { namedPlan } from "../support/named-plan";
 
-jest.setTimeout(60_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 beforeEach(async () => {

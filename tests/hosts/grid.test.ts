@@ -10,8 +10,6 @@ import { planSheet } from "../../src/workbook/plan/sheet";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { inputsOf, sampleFiles, sampleInputs, sampleJson } from "../support/samples";
 
-jest.setTimeout(60_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 beforeAll(async () => {

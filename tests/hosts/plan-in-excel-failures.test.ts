@@ -10,8 +10,6 @@ import { standInWorkbook, type Failure, type StandIn } from "../support/excel-pr
 import { everything } from "../support/excel-writing";
 import { sampleFiles, sampleInputs } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 const batches = sampleFiles.slice(0, 2).map((file) => {
   const inputs = sampleInputs(file);
   return { inputs, plan: planBatch(inputs) };

@@ -13,8 +13,6 @@ import { cellAddress } from "../../src/workbook/data";
 import { convertBytes, libreOfficeTest, removeConversions } from "../support/libreoffice";
 import { expectRelative } from "../support/relative";
 import { inputsOf, sampleFiles, sampleInputs } from "../support/samples";
-
-jest.setTimeout(120_000);
 afterAll(removeConversions);
 
 const FOLDER = path.resolve(__dirname, "../../sample-workbooks");

@@ -13,8 +13,6 @@ import { calculatedByLibreOffice, differencesFrom, errorsIn } from "../support/i
 import { libreOfficeTest, removeConversions } from "../support/libreoffice";
 import { packageProblems, schemaTest } from "../support/ooxml";
 import { calculatedBySecondEngine } from "../support/second-engine";
-
-jest.setTimeout(120_000);
 afterAll(removeConversions);
 
 const FOLDER = path.resolve(__dirname, "../../sample-workbooks");

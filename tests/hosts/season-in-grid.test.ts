@@ -9,8 +9,6 @@ import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { differences, rawValues, withoutResults } from "../support/recalculated";
 import { inputsOf, sampleFiles, sampleInputs, sampleJson } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 beforeEach(async () => {

@@ -12,8 +12,6 @@ import { cell, sheetOf } from "../support/excel-writing";
 import { convertBytes, libreOfficeTest, removeConversions } from "../support/libreoffice";
 import { packageParts, packageProblems, schemaTest } from "../support/ooxml";
 import { seasonBatches } from "../support/season";
-
-jest.setTimeout(120_000);
 afterAll(removeConversions);
 
 const HEADS = ["Lot", "Bottles & more", "State", 'Term "as sold"'];

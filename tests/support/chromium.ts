@@ -32,7 +32,10 @@ export function browserDescribe(name: string, tests: () => void): void {
   describe.skip(name, tests);
 }
 
-export function launchChromium(): Promise<Browser> {
+/** What a busy machine is given before a step on a page counts as failed. */
+const PATIENCE_MS = 90_000;
+
+export async function launchChromium(): Promise<Browser> {
   if (chromiumPath === undefined) throw new Error(HOW);
   const quiet = [
     "--disable-gpu",
@@ -42,7 +45,10 @@ export function launchChromium(): Promise<Browser> {
     "--disable-component-update",
     "--disable-sync",
   ];
-  return chromium.launch({ executablePath: chromiumPath, headless: true, args: ["--no-sandbox", ...quiet] });
+  const args = ["--no-sandbox", ...quiet];
+  const browser = await chromium.launch({ executablePath: chromiumPath, headless: true, args });
+  browser.on("context", (context) => context.setDefaultTimeout(PATIENCE_MS));
+  return browser;
 }
 
 const TYPES: Readonly<Record<string, string>> = {

@@ -19,7 +19,7 @@ import { adapterFiles, allFunctions } from "../support/functions";
 let functions: readonly ListedFunction[];
 beforeAll(async () => {
   functions = (JSON.parse((await allFunctions()).json) as { functions: readonly ListedFunction[] }).functions;
-}, 60_000);
+});
 
 const argument = (rest: Partial<Argument>): Argument => ({
   name: "x",

@@ -17,8 +17,6 @@ import { planSheet } from "../../src/workbook/plan/sheet";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { inputsOf, sampleFiles, sampleInputs } from "../support/samples";
 
-jest.setTimeout(120_000);
-
 let grid: HeadlessGrid;
 let host: GridHost;
 beforeEach(async () => {

@@ -19,8 +19,6 @@ import { sampleFiles, sampleInputs } from "../support/samples";
 import { sheetTexts } from "../support/sheet-texts";
 import { sourceTexts } from "../support/source-texts";
 import { NOT_SHOWN, SAME_IN_FRENCH } from "./not-shown";
-
-jest.setTimeout(120_000);
 afterAll(removeConversions);
 
 const translate = translator(fr);

@@ -20,8 +20,6 @@ import { languageCalled } from "../../src/words/sheet-language";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { inputsOf, sampleInputs } from "../support/samples";
 
-jest.setTimeout(60_000);
-
 const FRENCH = { code: "fr", name: "Français", catalogue: fr };
 const brut = sampleInputs("oxlip-hill-brut.json");
 const named = (inputs: BatchInputs, name: string, lot = ""): BatchInputs => ({
