@@ -37,8 +37,8 @@ const inFolder = (name: string) => path.join(folder, name);
 const plan = (...args: string[]) => planIn(process.env, ...args);
 
 function planIn(env: NodeJS.ProcessEnv, ...args: string[]) {
-  const tsx = path.join(ROOT, "node_modules/tsx/dist/cli.mjs");
-  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, "src/commandline/plan.ts", ...args], {
+  const command = ["--import", "tsx", "src/commandline/plan.ts", ...args];
+  const { status, stdout, stderr } = spawnSync(process.execPath, command, {
     cwd: ROOT,
     encoding: "utf8",
     env,

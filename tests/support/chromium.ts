@@ -1,5 +1,6 @@
 /**
- * Chromium for the browser tests, wherever this machine has it.
+ * Chromium for the browser tests, wherever this machine has it; where it can be had without the program around the
+ * page, that, as its pages open in half the time.
  */
 import { existsSync } from "node:fs";
 import { createServer, type Server } from "node:http";
@@ -9,6 +10,7 @@ import { chromium, type Browser, type Page } from "playwright-core";
 
 const PLACES = [
   process.env.CHROMIUM,
+  "/usr/bin/chromium-headless-shell",
   "/usr/bin/chromium",
   "/usr/bin/chromium-browser",
   "/usr/bin/google-chrome",
@@ -20,7 +22,8 @@ const PLACES = [
 
 export const chromiumPath = PLACES.find((place) => place !== undefined && existsSync(place));
 
-const HOW = "No Chromium found: install it (Debian: apt-get install chromium) or set CHROMIUM to its path.";
+const HOW =
+  "No Chromium found: install it (Debian: apt-get install chromium-headless-shell) or set CHROMIUM to its path.";
 
 /** Skips with one line on a machine without Chromium; in CI a missing browser is a failure. */
 export function browserDescribe(name: string, tests: () => void): void {
