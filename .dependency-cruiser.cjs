@@ -15,12 +15,12 @@ module.exports = {
     only("workbook", ["cellar", "words"], "What is to be written is data; it knows no host."),
     only(
       "hosts/excel",
-      ["workbook", "hosts/host.ts", "hosts/reference.ts"],
+      ["workbook", "hosts/host.ts", "hosts/reference.ts", "hosts/typed-text.ts"],
       "A host turns workbook data into its own terms; no host knows another.",
     ),
     only(
       "hosts/xlsx",
-      ["workbook", "hosts/host.ts", "hosts/reference.ts"],
+      ["workbook", "hosts/host.ts", "hosts/reference.ts", "hosts/typed-text.ts"],
       "A host turns workbook data into its own terms; no host knows another.",
     ),
     only(

@@ -3,7 +3,7 @@
  */
 import { LifecycleService, LifecycleStages, LocaleType, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
 import formattingLocale from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
@@ -77,18 +77,22 @@ async function startGrid(): Promise<GridHost> {
   completeNames(injector);
   guardEntries(injector);
   guardRefusals(injector, api);
-  window.addEventListener("keydown", (event) => goBetween(event, api), true);
+  const focusGrid = () => injector.get(ILayoutService).focus();
+  window.addEventListener("keydown", (event) => goBetween(event, api, focusGrid), true);
   return gridHost(api, calls);
 }
 
-/** The spreadsheet keeps the Tab key to itself, so F6 leads out of it, and back. */
-function goBetween(event: KeyboardEvent, api: FUniver): void {
+/** The spreadsheet keeps the Tab key to itself, so F6 leads out of it, and back; Shift+F6 leads to the bar above. */
+function goBetween(event: KeyboardEvent, api: FUniver, focusGrid: () => void): void {
   if (event.key !== "F6") return;
   event.preventDefault();
   event.stopPropagation();
-  if (document.activeElement?.closest("#pane, .bar")) {
+  if (event.shiftKey) save.focus();
+  else if (document.activeElement?.closest("#pane, .bar")) {
     (document.activeElement as HTMLElement).blur();
     api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.activate();
+    // the engine does not take the keys where it believes that it has them
+    focusGrid();
   } else document.querySelector<HTMLElement>("#pane select.language")?.focus();
 }
 

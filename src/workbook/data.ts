@@ -24,8 +24,10 @@ export type CellStyle =
   | "caution";
 
 export interface CellData {
-  /** The value, or the cached result of the formula; null is blank, or an error result that has no cached value. */
+  /** The value, or the cached result of the formula; null is blank, or an error. */
   readonly value: CellValue;
+  /** The error that stands there, "#VALUE!"; a file keeps it where no formula gives it. */
+  readonly error?: string;
   readonly formula?: string;
   readonly style: CellStyle;
   /** Number format, en-US; none means general. */

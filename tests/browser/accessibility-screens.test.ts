@@ -157,6 +157,45 @@ browserDescribe("on other screens", () => {
     expect((await through("Shift+Tab")).slice(0, number)).toEqual([...inOrder].reverse());
   });
 
+  const focusIn = (selector: string) =>
+    page.waitForFunction((wanted) => document.activeElement?.closest(wanted) !== null, selector);
+
+  test("F6 leads back into the spreadsheet after Shift+Tab had left the form and the mouse came back to it", async () => {
+    await opened("workbench.html", { viewport: { width: 1280, height: 800 } });
+    await page.locator("button.write:enabled").waitFor();
+    await page.locator("#grid").click({ position: { x: 300, y: 300 } });
+    await page.keyboard.press("F6");
+    await focusIn("#pane");
+    await page.keyboard.press("Shift+Tab");
+    await page.keyboard.press("Shift+Tab");
+    await focusIn("#grid");
+    await page.locator('[id="batch.name"]').click();
+    await page.keyboard.press("F6");
+    await page.waitForFunction(() => (document.activeElement as HTMLElement).isContentEditable);
+  });
+
+  test("Shift+F6 leads to what saves the workbook, from the sheet and from the form", async () => {
+    await opened("workbench.html", { viewport: { width: 1280, height: 800 } });
+    await page.locator("button.write:enabled").waitFor();
+    for (const from of ["#grid", "#pane"]) {
+      if (from === "#grid") await page.locator("#grid").click({ position: { x: 300, y: 300 } });
+      else await page.locator("select.language").focus();
+      await focusIn(from);
+      await page.keyboard.press("Shift+F6");
+      await focusIn("#save");
+    }
+    await page.keyboard.press("Shift+Tab");
+    await focusIn("#values");
+    await page.keyboard.press("Space");
+    expect(await page.locator("#values").isChecked()).toBe(true);
+    await page.keyboard.press("Tab");
+    const download = page.waitForEvent("download");
+    await page.keyboard.press("Enter");
+    expect((await download).suggestedFilename()).toBe("mousse-season.xlsx");
+    await page.keyboard.press("F6");
+    await page.waitForFunction(() => (document.activeElement as HTMLElement).isContentEditable);
+  });
+
   // the spreadsheet has the keyboard from the start and keeps Tab for its cells
   test("F6 leads out of the spreadsheet, and back into it", async () => {
     await opened("workbench.html", { viewport: { width: 1280, height: 800 } });

@@ -232,7 +232,11 @@ browserDescribe("errands", () => {
     expect(await box("batch.name").inputValue()).toBe("To send");
   });
 
-  test("values only: the saved file has no formulas, and each stands as a note", async () => {
+  test("values only: the saved file has no formulas, each stands as a note, and an error is one", async () => {
+    await activate(page, "Scratch");
+    await typeIntoCell(page, "H20", "=MOUSSE.TIRAGE.SUGAR(-1, 24)");
+    await typeIntoCell(page, "H21", "=1/0");
+    await typeIntoCell(page, "H22", "=NA()");
     await page.locator("#values").check();
     const download = page.waitForEvent("download");
     await page.locator("#save").click();
@@ -241,6 +245,15 @@ browserDescribe("errands", () => {
     expect(cells.filter(({ f }) => f !== undefined)).toEqual([]);
     const notes = cells.flatMap(({ c }) => (c ?? []).map(({ t }) => String(t)));
     expect(notes.some((note) => note.includes("=MOUSSE.TIRAGE.PRESSURE("))).toBe(true);
+    const errorsAt = (address: string) => {
+      const { t, w } = book.Sheets["Scratch"]![address] as XLSX.CellObject;
+      return [t, w];
+    };
+    expect(["H20", "H21", "H22"].map(errorsAt)).toEqual([
+      ["e", "#VALUE!"],
+      ["e", "#DIV/0!"],
+      ["e", "#N/A"],
+    ]);
   });
 
   test("nothing went wrong in the page meanwhile", () => expect(errors).toEqual([]));

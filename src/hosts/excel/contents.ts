@@ -2,6 +2,7 @@
  * Values, formulas and number formats, each as one block for the sheet, or as a few where it is large.
  */
 import { cellAddress, type CellValue, type PlacedCell, type SheetData } from "../../workbook/data";
+import { readOtherwise } from "../typed-text";
 import { rangeAt, rectangleAddress, rectangles, type Rectangle } from "./areas";
 import { blockCost, textBytes, type Pieces } from "./sizes";
 
@@ -9,20 +10,11 @@ type Entry = string | number | boolean;
 
 const GENERAL = "General";
 
-/** Text that nothing reads as anything else: it begins with a letter and holds no digit. */
-const PLAIN_TEXT = /^\p{L}\P{N}*$/u;
-const BOOLEAN = /^(true|false)\s*$/i;
-/** No date and no amount is written at this length, so a sentence may hold digits. */
-const SENTENCE = /^\p{L}.{60,}$/su;
-
 /**
  * What is written as a formula is read as if it were typed. An apostrophe keeps text text and is not part of
  * the value; the text format "@" would also turn what a user later types in that cell into text.
  */
-export function asTyped(text: string): string {
-  const safe = text === "" || ((PLAIN_TEXT.test(text) || SENTENCE.test(text)) && !BOOLEAN.test(text));
-  return safe ? text : `'${text}`;
-}
+export const asTyped = (text: string) => (readOtherwise(text) ? `'${text}` : text);
 
 /** A text may begin with "=" too; then it is its own value, as Excel gives it without its apostrophe. */
 export const holdsFormula = (formula: unknown, value: unknown) =>

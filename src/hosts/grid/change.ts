@@ -6,11 +6,11 @@ import type { FUniver } from "@univerjs/core/facade";
 import type { CellValue } from "../../workbook/data";
 import type { CellChange } from "../host";
 import type { Book } from "./book";
+import { textKind } from "./text-kind";
 import { inOneStep } from "./undo-step";
 
 const SET_VALUES = "sheet.mutation.set-range-values";
 /** The grid's kinds of value as plain numbers. */
-const TEXT = 1;
 const NUMBER = 2;
 const BOOLEAN = 3;
 
@@ -81,5 +81,5 @@ function cellOf(value: CellValue): ICellData {
   const alone = { f: null, si: null, p: null };
   if (value === null) return { ...alone, v: null, t: null };
   if (typeof value === "boolean") return { ...alone, v: value ? 1 : 0, t: BOOLEAN };
-  return { ...alone, v: value, t: typeof value === "string" ? TEXT : NUMBER };
+  return { ...alone, v: value, t: typeof value === "string" ? textKind(value) : NUMBER };
 }

@@ -6,9 +6,9 @@ import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { filledRange, injectorOf, type Book } from "./book";
 import { putCells, type Cells } from "./change";
+import { textKind } from "./text-kind";
 import type { CellMark } from "./to-grid";
 
-const TEXT = 1;
 const NUMBER = 2;
 const BOOLEAN = 3;
 
@@ -52,7 +52,7 @@ function frozenCell(
   value: string | number | boolean | null,
 ): ICellData {
   const mark = custom as CellMark | undefined;
-  const type = typeof value === "string" ? TEXT : t === BOOLEAN ? BOOLEAN : NUMBER;
+  const type = typeof value === "string" ? textKind(value) : t === BOOLEAN ? BOOLEAN : NUMBER;
   return {
     f: null,
     si: null,

@@ -117,6 +117,7 @@ function cellFromGrid(
     // a cell of the user's own is plain
     style: mark?.look ?? "label",
     value: valueFromGrid(cell, isFormula),
+    ...(isError(cell, isFormula) && { error: cell.v }),
     ...(isFormula && { formula }),
     ...(format !== undefined && { format }),
     ...(mark?.note !== undefined && { note: mark.note }),
@@ -128,8 +129,11 @@ export function valueFromGrid({ v, t, p }: ICellData, isFormula: boolean): Place
   if (p?.body) return p.body.dataStream.replace(/\r\n$/, "").replaceAll("\r", "\n");
   if (v === undefined || v === null) return null;
   if (t === BOOLEAN_CELL) return v === true || v === 1 || v === "1" || v === "TRUE";
-  return isFormula && typeof v === "string" && ERROR_RESULT.test(v) ? null : v;
+  return isError({ v }, isFormula) ? null : v;
 }
+
+const isError = (cell: ICellData, isFormula: boolean): cell is { v: string } =>
+  isFormula && typeof cell.v === "string" && ERROR_RESULT.test(cell.v);
 
 /** "'Plan · Brut'!$B$12" to its place; a name that is not one cell is left behind. */
 function definedName({ name, formulaOrRefString }: GridName): DefinedName[] {

@@ -13,9 +13,9 @@ import {
   type Area,
 } from "../../workbook/data";
 import { BORDER_COLOR, FONT, FONT_SIZE, looks } from "../../workbook/styles";
+import { textKind } from "./text-kind";
 
 // The grid library's enumerations as plain numbers, so that this file needs only its types.
-const STRING_CELL = 1;
 const TRUE = 1;
 const THIN_BORDER = 1;
 const ALIGN = { left: 1, center: 2, right: 3 } as const;
@@ -71,7 +71,7 @@ function styleOf(style: CellStyle, format: string | undefined): IStyleData {
 function cellOf({ value, formula, style, format, note }: PlacedCell): ICellData {
   return {
     ...(value !== null && { v: value }),
-    ...(typeof value === "string" && { t: STRING_CELL }),
+    ...(typeof value === "string" && { t: textKind(value) }),
     ...(formula !== undefined && { f: `=${formula}` }),
     s: styleOf(style, format),
     custom: { look: style, ...(note !== undefined && { note }) } satisfies CellMark,

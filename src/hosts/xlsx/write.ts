@@ -14,6 +14,7 @@ import { fileCells } from "./cells";
 import { fileChart } from "./chart";
 import { chartEdits } from "./chart-part";
 import { callsAddin } from "./formula";
+import { keepingText } from "./look";
 import { editParts } from "./part";
 import { storedText } from "./text";
 import { fileHighlight } from "./highlight";
@@ -114,5 +115,9 @@ export async function writeWorkbookFile(book: WorkbookData): Promise<Uint8Array>
     defaultFont: { name: FONT, size: FONT_SIZE },
     properties: { title: storedText(first.name), created: FIXED_DATE, modified: FIXED_DATE },
   });
-  return editParts(file, { ...(callsAddin(book) && keepingCachedValues), ...chartEdits(book.sheets) });
+  return editParts(file, {
+    "xl/styles.xml": keepingText,
+    ...(callsAddin(book) && keepingCachedValues),
+    ...chartEdits(book.sheets),
+  });
 }
