@@ -18,6 +18,7 @@ export const NOT_SHOWN: ReadonlySet<string> = new Set([
   '<a:solidFill><a:srgbClr val="{0}"/></a:solidFill>',
   '<c:tickLblSkip val="1"/>$&',
   '<calcPr calcId="191029"/>',
+  '<xf quotePrefix="1"',
   ">% of the plan",
   ">Tirage, h",
   ">Tirage, hL",
