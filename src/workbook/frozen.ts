@@ -14,6 +14,6 @@ export const frozen = (sheets: readonly SheetData[]): SheetData[] =>
 
 function frozenCell({ formula, ...cell }: PlacedCell): PlacedCell {
   // the line below the title says that the sheet follows its inputs
-  if (cell.style === "subtitle") return { ...cell, value: SAYING_SO };
+  if (cell.style === "subtitle" && cell.error === undefined) return { ...cell, value: SAYING_SO };
   return formula === undefined ? cell : { ...cell, note: `=${formula}` };
 }

@@ -68,6 +68,7 @@ browserDescribe("texts entered again", () => {
     "50%",
     "2026-01-02",
     "Mar 2026",
+    "Mon 3 Mar",
     "TRUE",
     "Oxlip Hill 2025",
   ])("%j put into a cell", async (text) => {

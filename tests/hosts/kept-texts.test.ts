@@ -41,7 +41,7 @@ describe("in a file", () => {
 describe("in the grid", () => {
   const KEPT = 4;
   test("words are not marked", () => {
-    for (const text of [...PLAIN, "Oxlip Hill Brut 2025", "OH-25-01", "Marsanne 2025"])
+    for (const text of [...PLAIN, "Oxlip Hill Brut 2025", "OH-25-01", "Marsanne 2025", "Sunset 2025"])
       expect([text, textKind(text)]).toEqual([text, 1]);
   });
   // numfmt is what the engine reads entries with
@@ -69,14 +69,37 @@ describe("in the grid", () => {
       ),
       { minLength: 1, maxLength: 6 },
     );
+    const day = fc.constantFrom("3", "03", "28");
+    const month = fc.constantFrom("3", "mar", "March", "SEPT", "may", "December");
+    const year = fc.constantFrom("2025", "25", "");
+    const weekday = fc.constantFrom("", "Mon", "TUE", "wednesday", "Thurs", "Fri", "Saturday", "sun");
+    const between = fc.constantFrom(" ", "-", "/", ".", ", ");
+    const dates = fc
+      .tuple(weekday, between, day, between, month, between, year, fc.constantFrom(0, 1, 2))
+      .map(([name, after, dayOf, first, monthOf, second, yearOf, order]) => {
+        const parts = [
+          [dayOf, first, monthOf, second, yearOf],
+          [monthOf, first, dayOf, second, yearOf],
+          [yearOf, first, monthOf, second, dayOf],
+        ][order]!.join("");
+        return name === "" ? parts : name + after + parts;
+      });
     always(
       fc.oneof(
-        fc.constantFrom(...HOSTILE_TEXTS),
+        fc.constantFrom(...HOSTILE_TEXTS, "Infinity", "Infinity ", "TRUE ", "false"),
         pieces.map((parts) => parts.join("")),
+        dates,
       ),
       (text) => {
         if (textKind(text) === KEPT || text === "") return;
-        expect([text, text.startsWith("="), numfmt.parseValue(text)]).toEqual([text, false, null]);
+        const isNumber = text.trim() !== "" && !Number.isNaN(Number(text));
+        expect([text, text.startsWith("="), numfmt.parseValue(text), isNumber]).toEqual([
+          text,
+          false,
+          null,
+          false,
+        ]);
+        expect(text).not.toMatch(/^(true|false)$/i);
       },
       20,
     );

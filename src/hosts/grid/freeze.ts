@@ -40,7 +40,10 @@ function spilled(api: FUniver, unitId: string, sheetId: string): Cells {
   for (const [row, columns] of Object.entries(filled)) {
     for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData | null>)) {
       const { v = null, t = null } = cell ?? {};
-      (cells[Number(row)] ??= {})[Number(column)] = { v, t };
+      (cells[Number(row)] ??= {})[Number(column)] = {
+        v,
+        t: typeof v === "string" ? textKind(v) : t,
+      };
     }
   }
   return cells;

@@ -8,7 +8,8 @@ import { highlightFromGrid, type GridHighlight } from "./highlights";
 import { ruleFromGrid, type GridRule } from "./validation";
 
 const BOOLEAN_CELL = 3;
-const ERROR_RESULT = /^#(N\/A|VALUE!|REF!|NAME\?|NUM!|DIV\/0!|NULL!|SPILL!|CALC!)$/;
+const ERROR_RESULT =
+  /^#(N\/A|VALUE!|REF!|NAME\?|NUM!|DIV\/0!|NULL!|SPILL!|CALC!|CYCLE!|ERROR!|GETTING_DATA)$/;
 const DEFAULT_WIDTH = 12;
 
 interface GridName {
