@@ -18,14 +18,16 @@ async function keptInFile(texts: readonly string[]): Promise<boolean[]> {
   const looks = /<cellXfs[^>]*>(.*)<\/cellXfs>/s.exec(parts.get("xl/styles.xml")!)![1]!.match(/<xf [^>]*>/g)!;
   const sheet = parts.get("xl/worksheets/sheet1.xml")!;
   return texts.map((_, row) => {
-    const look = new RegExp(`<c r="A${row + 1}"[^>]* s="(\\d+)"|<c s="(\\d+)" r="A${row + 1}"`).exec(sheet)!;
-    return looks[Number(look[1] ?? look[2])]!.includes('quotePrefix="1"');
+    const look = new RegExp(`<c r="A${row + 1}"[^>]* s="(\\d+)"`).exec(sheet)!;
+    return looks[Number(look[1])]!.includes('quotePrefix="1"');
   });
 }
 
 describe("in a file", () => {
   test("a text that Excel would read as something else", async () => {
-    const texts = [...HOSTILE_TEXTS].filter((text) => text.trim() !== "" && !/^\p{L}\P{N}*$/u.test(text));
+    const words = /^(?!true)\p{L}\P{N}*$/iu;
+    const texts = HOSTILE_TEXTS.filter((text) => !words.test(text));
+    expect(texts).toContain("TRUE");
     expect(texts.length).toBeGreaterThan(20);
     expect(await keptInFile(texts)).toEqual(texts.map(() => true));
   });
