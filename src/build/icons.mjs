@@ -2,7 +2,7 @@
  * npm run icons: draws the PNGs of src/assets from the SVGs beside them, in the sizes that Excel asks for. Needs
  * Chromium; CHROMIUM may name its path.
  */
-import { readFileSync, readdirSync } from "node:fs";
+import { existsSync, readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
@@ -10,8 +10,9 @@ import { chromium } from "playwright-core";
 const SIZES = [16, 32, 80];
 const assets = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../assets");
 
+const places = [process.env.CHROMIUM, "/usr/bin/chromium-headless-shell", "/usr/bin/chromium"];
 const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+  executablePath: places.find((place) => place !== undefined && existsSync(place)) ?? "/usr/bin/chromium",
   args: ["--no-sandbox"],
 });
 const page = await browser.newPage();

@@ -40,8 +40,8 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   let current: Planned = { problems: [] };
   /** The plan's sheet that the form was read from, or written to. */
   let readFrom: string | null = null;
-  /** Whether the form began as an invented batch. */
-  let isExample = true;
+  /** The invented batch that the form began as; under another name it is the user's own. */
+  let example: Example | null = examples[0];
 
   const desk = deskOf(() => update());
   const plans = plansSection();
@@ -63,7 +63,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   const openFile = fileOpener(desk.say, (batch, said) => newForm(said, batch));
   /** What was put into the form last, with the way back: it stays until something else is put in. */
   const replaced = element("div", { class: "status replaced", role: "status" });
-  const example = exampleList(examples);
+  const offered = exampleList(examples);
   const working = workingSection();
   const functions = functionSection();
   const whatIf = lazySection("What if", "what-if", async () => {
@@ -95,7 +95,7 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
         openFile,
         keep,
         empty,
-        example,
+        offered,
       ),
     ),
     element(
@@ -156,22 +156,22 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   const emptyForm = () => newForm("Emptied; fields with a usual value show it. ", {});
 
   /** Another batch, from a sheet or from elsewhere. */
-  function newForm(said: string, batch: unknown, from: string | null = null, invented = false): void {
+  function newForm(said: string, batch: unknown, from: string | null = null): void {
     replaceForm(said, () => {
       form.fill(batch);
       readFrom = from;
-      isExample = invented;
+      example = examples.find((each) => each === batch) ?? null;
     });
   }
 
   /** What stood in the form can be brought back. */
   function replaceForm(said: string, put: () => void): void {
-    const before = { batch: form.given("hidden too"), usual: form.usual(), readFrom, isExample };
+    const before = { batch: form.given("hidden too"), usual: form.usual(), readFrom, example };
     put();
     const back = button("Bring the form back");
     back.addEventListener("click", () => {
       form.fill(before.batch, before.usual);
-      ({ readFrom, isExample } = before);
+      ({ readFrom, example } = before);
       replaced.replaceChildren();
       update();
       form.focus();
@@ -188,10 +188,15 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
     write,
     () =>
       "plan" in current &&
-      errands.writePlan(current, formulas.chosen(), isExample, (sheet) => {
-        // values only do not follow, so there is nothing to bring up to date
-        if (formulas.chosen() !== "values") readFrom = sheet;
-      }),
+      errands.writePlan(
+        current,
+        formulas.chosen(),
+        current.inputs.batch.name === example?.batch.name,
+        (sheet) => {
+          // values only do not follow, so there is nothing to bring up to date
+          if (formulas.chosen() !== "values") readFrom = sheet;
+        },
+      ),
   );
   onClick(
     updateSheet,
@@ -206,11 +211,10 @@ export function openPane(root: HTMLElement, examples: readonly [Example, ...Exam
   copy.addEventListener("click", copyBatch);
   keep.addEventListener("click", () => desk.say(keepBatchFile(form.given())));
   empty.addEventListener("click", emptyForm);
-  example.addEventListener("change", () => {
-    const chosen = examples[Number(example.value)];
-    example.value = "";
-    if (chosen)
-      newForm(`${chosen.batch.name}: an invented batch, to look at and to throw away. `, chosen, null, true);
+  offered.addEventListener("change", () => {
+    const chosen = examples[Number(offered.value)];
+    offered.value = "";
+    if (chosen) newForm(`${chosen.batch.name}: an invented batch, to look at and to throw away. `, chosen);
   });
 
   form.fill(examples[0]);

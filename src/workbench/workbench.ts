@@ -1,7 +1,7 @@
 /**
  * The local page: an in-page spreadsheet with all functions on the left, the pane as in Excel on the right.
  */
-import { LifecycleService, LifecycleStages, LocaleType, Univer } from "@univerjs/core";
+import { LifecycleService, LifecycleStages, LocaleType, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
@@ -32,6 +32,20 @@ const message = document.getElementById("message")!;
 const valuesOnly = document.getElementById("values") as HTMLInputElement;
 const save = document.getElementById("save") as HTMLButtonElement;
 
+/** What the spreadsheet says beside its bar while it calculates; the library has no words for that. */
+const CALCULATING = "Calculating";
+const PROGRESS = {
+  "sheets-formula": {
+    progress: {
+      analyzing: CALCULATING,
+      calculating: CALCULATING,
+      "array-analysis": CALCULATING,
+      "array-calculation": CALCULATING,
+      done: CALCULATING,
+    },
+  },
+};
+
 async function startGrid(): Promise<GridHost> {
   const calls = new CallBook();
   const { functions } = (await (await fetch("functions.json")).json()) as { functions: FunctionMetadata[] };
@@ -43,7 +57,7 @@ async function startGrid(): Promise<GridHost> {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: {
-      [LocaleType.EN_US]: { ...locale, ...validationLocale, ...formattingLocale, ...drawingLocale },
+      [LocaleType.EN_US]: mergeLocales(locale, validationLocale, formattingLocale, drawingLocale, PROGRESS),
     },
   });
   const presets = [

@@ -2,8 +2,9 @@
  * How long the pane's page takes from the start of its loading until the functions are there and the form is filled.
  */
 import { createServer } from "node:http";
+import path from "node:path";
 import type { Browser, Page } from "playwright-core";
-import { launchChromium, serveDist } from "../support/chromium";
+import { chromiumPath, launchChromium, serveDist } from "../support/chromium";
 import { median } from "./clock";
 import type { Report } from "./report";
 
@@ -128,7 +129,7 @@ export async function start(): Promise<Report> {
     return {
       title: "Start of the pane",
       notes: [
-        `taskpane.html in Chromium from a server on this machine, each time in a fresh profile, Office.js out of reach; milliseconds from the start of the navigation, medians of ${LOADS} loads. Registered: the last function is associated. Usable: the form is filled and the figures are drawn. The empty page has a line of text and a script of one line.`,
+        `taskpane.html in ${path.basename(chromiumPath ?? "")} ${browser.version()} from a server on this machine, each time in a fresh profile, Office.js out of reach; milliseconds from the start of the navigation, medians of ${LOADS} loads. Registered: the last function is associated. Usable: the form is filled and the figures are drawn. The empty page has a line of text and a script of one line.`,
       ],
       tables: [
         {

@@ -13,6 +13,7 @@ import {
   withoutOffice,
 } from "../support/chromium";
 import { eventually } from "../support/eventually";
+import { holdBackTimers } from "../support/timers";
 
 interface Sheet {
   cell: { sheet: string; address: string; content: string };
@@ -48,13 +49,6 @@ function noteSheet(): void {
   });
 }
 
-/** Timers of this delay never run. */
-function neverAfter(delay_ms: number): void {
-  const real = window.setTimeout.bind(window);
-  window.setTimeout = ((run: TimerHandler, ms?: number, ...given: unknown[]) =>
-    ms === delay_ms ? 0 : real(run, ms, ...given)) as typeof window.setTimeout;
-}
-
 browserDescribe("the functions in the pane", () => {
   let browser: Browser;
   let page: Page;
@@ -76,7 +70,7 @@ browserDescribe("the functions in the pane", () => {
   /** What the pane loads ahead is not, where `ahead` is false: on a slow machine it could come at any time. */
   async function opened(withSheet: boolean, { ahead = true } = {}): Promise<void> {
     page = await browser.newPage({ viewport: { width: 320, height: 720 } });
-    if (!ahead) await page.addInitScript(neverAfter, AHEAD_MS);
+    if (!ahead) await holdBackTimers(page, AHEAD_MS, AHEAD_MS);
     page.on("pageerror", (error) => errors.push(error.message));
     await withoutOffice(page);
     if (withSheet) await page.addInitScript(noteSheet);

@@ -11,6 +11,7 @@ interface GridWindow {
   readonly mousseHost: Promise<Host>;
   readonly grid: {
     getActiveWorkbook(): {
+      isCellEditing(): boolean;
       getActiveSheet(): {
         getRange(address: string): { getFormula(): string; getRawValue(): unknown };
         getActiveRange(): { getA1Notation(): string } | null;
@@ -50,7 +51,9 @@ browserDescribe("texts entered again", () => {
   async function enteredAgain(address: string, below: string): Promise<void> {
     await goToCell(page, address);
     await page.keyboard.press("F2");
-    await page.waitForTimeout(300);
+    await page.waitForFunction(() =>
+      (window as unknown as GridWindow).grid.getActiveWorkbook().isCellEditing(),
+    );
     await page.keyboard.press("Enter");
     await eventually(async () => expect(await current()).toBe(below));
   }

@@ -8,6 +8,7 @@ import type { Browser, Page, Route } from "playwright-core";
 import { AHEAD_MS } from "../../src/taskpane/ahead";
 import { browserDescribe, launchChromium, serveDist } from "../support/chromium";
 import { samplePath } from "../support/samples";
+import { holdBackTimers } from "../support/timers";
 
 const OFFICE_SERVER = "https://appsforoffice.microsoft.com";
 const OFFICE = path.resolve(__dirname, "../../node_modules/@microsoft/office-js/dist");
@@ -45,13 +46,6 @@ test.each(["taskpane", "workbench"])(
 /** What is said when something does not come is said by then, whatever the machine. */
 const PROMISED_MS = 10_000;
 
-/** Timers of a longer delay never run. */
-function noneAfter(longest_ms: number): void {
-  const real = window.setTimeout.bind(window);
-  window.setTimeout = ((run: TimerHandler, ms?: number, ...given: unknown[]) =>
-    ms !== undefined && ms > longest_ms ? 0 : real(run, ms, ...given)) as typeof window.setTimeout;
-}
-
 browserDescribe("the pages", () => {
   let browser: Browser;
   let server: Awaited<ReturnType<typeof serveDist>>;
@@ -79,7 +73,7 @@ browserDescribe("the pages", () => {
         violations.push(`${event.effectiveDirective} ${event.blockedURI} ${event.sourceFile}`),
       );
     });
-    await page.addInitScript(noneAfter, PROMISED_MS);
+    await holdBackTimers(page, PROMISED_MS + 1, null);
     await page.route(`${OFFICE_SERVER}/**`, office);
     await page.goto(`${server.address}/${file}`, { waitUntil: "commit" });
     const violations = () => page.evaluate(() => (window as unknown as { violations: string[] }).violations);

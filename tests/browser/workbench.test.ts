@@ -98,6 +98,8 @@ browserDescribe("the workbench", () => {
     await page.locator("button.write").click();
     await page.locator("#pane .status", { hasText: "Written" }).waitFor();
     expect(await status().textContent()).toContain("Plan · Evening run");
+    // only an invented batch can be thrown away
+    expect(await page.getByRole("button", { name: "Throw the example away" }).count()).toBe(0);
     const inputs = sampleInputs("oxlip-hill-brut.json");
     const { tirage } = planBatch({ ...inputs, baseWine: { ...inputs.baseWine, volume_hL: 40 } });
     const sugar = await addressOf("plan_tirageSugar_kg");

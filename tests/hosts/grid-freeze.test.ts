@@ -64,6 +64,28 @@ test("each formula becomes its cell's note; a note that is there keeps its text"
   ]);
 });
 
+/** Where an error stands, as it is read back. */
+const errorsRead = () =>
+  cellsOf("A").flatMap(({ row, column, value, error }) => (error ? [[row, column, value, error]] : []));
+
+test("errors stay errors, those that a formula fills other cells with too; what is typed over one is itself", async () => {
+  await written();
+  const done = grid.settled();
+  at("A", "D1").setValue({ f: "=SEQUENCE(3)/(SEQUENCE(3)-2)" });
+  at("A", "F1").setValue({ f: '=IF(SEQUENCE(2)>1,"007","x")' });
+  await done;
+  await host.freeze("A");
+  expect(errorsRead()).toEqual([
+    [1, 3, null, "#DIV/0!"],
+    [7, 1, null, "#N/A"],
+  ]);
+  // a text that would be a number if its cell were entered again
+  expect([at("A", "F2").getRawValue(), at("A", "F2").getCellData()?.t]).toEqual(["007", 4]);
+  await host.change([{ sheet: "A", row: 7, column: 1, value: "none" }]);
+  expect(errorsRead().map(([row]) => row)).toEqual([1]);
+  expect(cellsOf("A").find(({ row, column }) => row === 7 && column === 1)!.value).toBe("none");
+});
+
 test("other sheets still calculate, from the values too", async () => {
   await written();
   at("B", "B1").setValue({ f: "=A!B2*10" });

@@ -32,6 +32,7 @@ export const NOT_SHOWN: ReadonlySet<string> = new Set([
   "Bidules",
   "Bottom",
   "C = kH + H",
+  "Calculating",
   "Cap Classique",
   "Cartons",
   "Cava",

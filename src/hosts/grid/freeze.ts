@@ -6,11 +6,14 @@ import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { filledRange, injectorOf, type Book } from "./book";
 import { putCells, type Cells } from "./change";
+import { isErrorName } from "./from-grid";
 import { textKind } from "./text-kind";
 import type { CellMark } from "./to-grid";
 
 const NUMBER = 2;
 const BOOLEAN = 3;
+
+type Worksheet = ReturnType<ReturnType<Book["getActiveSheet"]>["getSheet"]>;
 
 /** Answers how many formulas there were. */
 export function freezeSheet(api: FUniver, book: Book, name: string): number {
@@ -19,7 +22,7 @@ export function freezeSheet(api: FUniver, book: Book, name: string): number {
   const range = filledRange(worksheet);
   const formulas = range.getFormulas();
   const values = range.getRawValues() as (string | number | boolean | null)[][];
-  const cells = spilled(api, book.getId(), worksheet.getSheetId());
+  const cells = spilled(api, book.getId(), worksheet.getSheet());
   let count = 0;
   formulas.forEach((line, row) =>
     line.forEach((formula, column) => {
@@ -34,8 +37,9 @@ export function freezeSheet(api: FUniver, book: Book, name: string): number {
 }
 
 /** Cells that a formula elsewhere fills: they would go with it. */
-function spilled(api: FUniver, unitId: string, sheetId: string): Cells {
-  const filled = injectorOf(api).get(FormulaDataModel).getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
+function spilled(api: FUniver, unitId: string, sheet: Worksheet): Cells {
+  const data = injectorOf(api).get(FormulaDataModel).getArrayFormulaCellData();
+  const filled = data[unitId]?.[sheet.getSheetId()] ?? {};
   const cells: Cells = {};
   for (const [row, columns] of Object.entries(filled)) {
     for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData | null>)) {
@@ -43,6 +47,9 @@ function spilled(api: FUniver, unitId: string, sheetId: string): Cells {
       (cells[Number(row)] ??= {})[Number(column)] = {
         v,
         t: typeof v === "string" ? textKind(v) : t,
+        ...(isErrorName(v) && {
+          custom: markedError(sheet.getCellRaw(Number(row), Number(column))?.custom),
+        }),
       };
     }
   }
@@ -55,6 +62,11 @@ function frozenCell(
   value: string | number | boolean | null,
 ): ICellData {
   const mark = custom as CellMark | undefined;
+  const noted: CellMark = {
+    look: "label",
+    ...mark,
+    note: mark?.note === undefined ? formula : `${mark.note}\n${formula}`,
+  };
   const type = typeof value === "string" ? textKind(value) : t === BOOLEAN ? BOOLEAN : NUMBER;
   return {
     f: null,
@@ -62,6 +74,9 @@ function frozenCell(
     p: null,
     v: value,
     t: value === null ? null : type,
-    custom: { look: "label", ...mark, note: mark?.note === undefined ? formula : `${mark.note}\n${formula}` },
+    custom: isErrorName(value) ? markedError(noted) : noted,
   };
 }
+
+const markedError = (mark: ICellData["custom"]) =>
+  ({ look: "label", ...mark, frozenError: true }) satisfies CellMark;

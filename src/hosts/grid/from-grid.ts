@@ -125,16 +125,19 @@ function cellFromGrid(
   };
 }
 
-export function valueFromGrid({ v, t, p }: ICellData, isFormula: boolean): PlacedCell["value"] {
+export function valueFromGrid({ v, t, p, custom }: ICellData, isFormula: boolean): PlacedCell["value"] {
   // text of several lines is kept as a small document, which ends with a line of its own
   if (p?.body) return p.body.dataStream.replace(/\r\n$/, "").replaceAll("\r", "\n");
   if (v === undefined || v === null) return null;
   if (t === BOOLEAN_CELL) return v === true || v === 1 || v === "1" || v === "TRUE";
-  return isError({ v }, isFormula) ? null : v;
+  return isError({ v, custom }, isFormula) ? null : v;
 }
 
+export const isErrorName = (value: unknown): value is string =>
+  typeof value === "string" && ERROR_RESULT.test(value);
+
 const isError = (cell: ICellData, isFormula: boolean): cell is { v: string } =>
-  isFormula && typeof cell.v === "string" && ERROR_RESULT.test(cell.v);
+  (isFormula || (cell.custom as CellMark | undefined)?.frozenError === true) && isErrorName(cell.v);
 
 /** "'Plan · Brut'!$B$12" to its place; a name that is not one cell is left behind. */
 function definedName({ name, formulaOrRefString }: GridName): DefinedName[] {

@@ -35,6 +35,8 @@ const SPARE_COLUMNS = 6;
 export interface CellMark {
   readonly look: CellStyle;
   readonly note?: string;
+  /** An error that no formula gives any more, as the sheet was frozen. */
+  readonly frozenError?: true;
 }
 export interface SheetMark {
   readonly pagesTall: number;
