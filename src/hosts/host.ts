@@ -33,6 +33,8 @@ export interface CellCalls {
   readonly calls: readonly { readonly id: string; readonly args: readonly unknown[] }[];
   /** Whether the cell shows an error. */
   readonly failed: boolean;
+  /** Whether it, or what it reads from, needs its own result. */
+  readonly circular?: true;
 }
 
 /** The formula of one cell, for a host that does not see what its functions are called with. */

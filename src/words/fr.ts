@@ -3225,6 +3225,8 @@ export const fr: Catalogue = {
     "« {0} » est en {1}, « {2} » en {3} : une saison réunit des plans d'une même langue. Réécrire ceux de l'autre langue.",
   "“{0}” holds values only, which would not follow: write another plan instead.":
     "« {0} » ne contient que des valeurs, qui ne suivraient pas : écrire plutôt un autre plan.",
+  "This formula, or one that it reads from, needs its own result, so there is nothing to calculate from. Put a value in place of one of those formulas, or undo.":
+    "Cette formule, ou l'une de celles qu'elle lit, a besoin de son propre résultat : il n'y a rien à partir de quoi calculer. Mettre une valeur à la place de l'une de ces formules, ou annuler.",
   "The cell shows another result: Excel may have given the function 0 for a blank cell, or has not calculated it anew.":
     "La cellule montre un autre résultat : Excel a peut-être donné 0 à la fonction pour une cellule vide, ou ne l'a pas recalculée.",
   "Year·12 + month": "Année·12 + mois",

@@ -3,6 +3,8 @@
  * formulas and against trivial ones; and one call that spills against as many single calls.
  */
 import type { IWorkbookData } from "@univerjs/core";
+import { injectorOf } from "../../src/hosts/grid/book";
+import { refuseCircles } from "../../src/hosts/grid/circles";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { median } from "./clock";
 import type { Report } from "./report";
@@ -98,6 +100,7 @@ interface Measured {
 
 async function measured(column: Column): Promise<Measured> {
   const grid = await headlessGrid({ id: "empty" });
+  refuseCircles(injectorOf(grid.api));
   try {
     const first = await calculated(grid, () => {
       grid.api.createWorkbook({ id: "measured", name: "Measured", ...workbook(column) });

@@ -8,6 +8,7 @@ import type { Browser, Page } from "playwright-core";
 import { planBatch } from "../../src/cellar/batch/plan";
 import { goToCell, typeIntoCell } from "../../src/guide/grid";
 import { browserDescribe, launchChromium, openWorkbench, serveDist } from "../support/chromium";
+import { eventually } from "../support/eventually";
 import { sampleInputs, samplePath } from "../support/samples";
 
 interface GridCell {
@@ -227,6 +228,15 @@ browserDescribe("the workbench", () => {
     const working = page.locator("#pane .working");
     await working.locator("summary", { hasText: "Why D2 refuses" }).waitFor();
     expect(await working.textContent()).toContain("temperature_C is 85; give -5 to 45 °C");
+  });
+
+  test("a formula that needs its own result is an error, and the pane says why", async () => {
+    await typeIntoCell(page, "D4", "=D4+1");
+    await eventually(async () => expect(await rawValue("D4")).toBe("#CYCLE!"));
+    await goToCell(page, "D4");
+    const working = page.locator("#pane .working");
+    await working.locator("summary", { hasText: "Why D4 refuses" }).waitFor();
+    expect(await working.textContent()).toContain("needs its own result");
   });
 
   test("a selected cell shows its working, with the sheet's own numbers put in", async () => {

@@ -2,6 +2,7 @@
  * What each cell of the grid last called, so that a selected cell can be explained.
  */
 import type { FUniver } from "@univerjs/core/facade";
+import { ErrorType } from "@univerjs/engine-formula";
 import { cellAddress } from "../../workbook/data";
 import type { CellCalls } from "../host";
 import { NAMESPACE, type Called } from "./functions";
@@ -52,6 +53,7 @@ export class CallBook {
       address: cellAddress(row, column),
       calls,
       failed: typeof shown === "string" && ERROR.test(shown),
+      ...(shown === ErrorType.CYCLE && { circular: true }),
     };
   }
 }

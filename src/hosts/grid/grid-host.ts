@@ -5,9 +5,10 @@ import type { FUniver } from "@univerjs/core/facade";
 import type { WorkbookData } from "../../workbook/data";
 import type { Host } from "../host";
 import { addSheets } from "./add-sheets";
-import { filledRange } from "./book";
+import { filledRange, injectorOf } from "./book";
 import type { CallBook } from "./calls";
 import { changeCells } from "./change";
+import { refuseCircles } from "./circles";
 import { freezeSheet } from "./freeze";
 import { workbookFromGrid } from "./from-grid";
 import { namedSheets } from "./named-sheets";
@@ -19,6 +20,7 @@ export interface GridHost extends Host {
 }
 
 export function gridHost(api: FUniver, calls?: CallBook): GridHost {
+  refuseCircles(injectorOf(api));
   const workbook = () => {
     const active = api.getActiveWorkbook();
     if (!active) throw new Error("The spreadsheet has no workbook open; reload the page.");

@@ -1,0 +1,119 @@
+/**
+ * Formulas that need their own result: an error in the grid, not a number that changes with each calculation.
+ */
+import fc from "fast-check";
+import { circles } from "../../src/hosts/grid/circles";
+import { gridHost, type GridHost } from "../../src/hosts/grid/grid-host";
+import { writeWorkbookFile } from "../../src/hosts/xlsx/write";
+import { frozen } from "../../src/workbook/frozen";
+import { cell, sheetOf } from "../support/excel-writing";
+import { always } from "../support/fuzz";
+import { packageParts } from "../support/ooxml";
+import { headlessGrid, type HeadlessGrid } from "../support/grid";
+
+const CIRCLE = "#CYCLE!";
+const corner = cell("the last one", { row: 9, column: 9 });
+
+describe("in the grid", () => {
+  let grid: HeadlessGrid;
+  let host: GridHost;
+  beforeEach(async () => {
+    grid = await headlessGrid();
+    host = gridHost(grid.api);
+    const done = grid.settled();
+    await host.write({ sheets: ["A", "B"].map((name) => sheetOf([cell(4), corner], { name })) });
+    await done;
+  });
+  afterEach(() => grid.dispose());
+
+  const at = (address: string, sheet = "A") =>
+    grid.api.getActiveWorkbook()!.getSheetByName(sheet)!.getRange(address);
+  const values = (addresses: string, sheet = "A") =>
+    addresses.split(" ").map((each) => at(each, sheet).getRawValue());
+  async function put(contents: Readonly<Record<string, string | number>>, sheet = "A"): Promise<void> {
+    const done = grid.settled();
+    for (const [address, content] of Object.entries(contents))
+      at(address, sheet).setValue(typeof content === "string" ? { f: content } : content);
+    await done;
+  }
+  async function calculatedAnew(): Promise<void> {
+    const done = grid.settled();
+    grid.api.getFormula().executeCalculation();
+    await done;
+  }
+
+  test.each([
+    ["itself", { B1: "=B1+1" }],
+    ["a range with itself in it", { B1: "=SUM(A1:B3)" }],
+    ["one that reads it", { B1: "=C1+A1", C1: "=B1*2" }],
+    ["one that reads it after two more", { B1: "=C1", C1: "=D1", D1: "=E1+1", E1: "=IF(A1>0,B1,0)" }],
+    ["an address that is a result", { B1: '=INDIRECT("C"&1)', C1: "=B1+1" }],
+    ["a cell so far away", { B1: "=OFFSET(A1,0,2)", C1: "=B1+1" }],
+    ["a function of ours", { B1: "=MOUSSE.SUGAR.INVERT(C1)", C1: "=B1+1" }],
+    ["what it fills itself", { B1: "=SEQUENCE(C1)", C1: "=SUM(B1:B9)" }],
+  ] as [string, Record<string, string>][])("a formula that needs %s", async (_, formulas) => {
+    await put(formulas);
+    const places = Object.keys(formulas).join(" ");
+    expect(values(places)).toEqual(Object.keys(formulas).map(() => CIRCLE));
+    await calculatedAnew();
+    expect(values(places)).toEqual(Object.keys(formulas).map(() => CIRCLE));
+  });
+
+  test("what reads from a circle is an error, and may say otherwise; what does not, calculates", async () => {
+    await put({ B1: "=C1+1", C1: "=B1+1", D1: "=C1*2", E1: "=IFERROR(D1,7)", F1: "=A1*2" });
+    expect(values("B1 C1 D1 E1 F1")).toEqual([CIRCLE, CIRCLE, CIRCLE, 7, 8]);
+  });
+
+  test("a circle through another sheet", async () => {
+    await put({ B1: "=B!B1+1" });
+    expect(values("B1")).toEqual([1]);
+    await put({ B1: "=A!B1+1" }, "B");
+    expect([...values("B1"), ...values("B1", "B")]).toEqual([CIRCLE, CIRCLE]);
+  });
+
+  test("all calculates again once a value stands in the circle", async () => {
+    await put({ B1: "=C1+1", C1: "=D1+1", D1: 5 });
+    await put({ D1: "=B1+1" });
+    expect(values("B1 C1 D1")).toEqual([CIRCLE, CIRCLE, CIRCLE]);
+    await put({ D1: 10 });
+    expect(values("B1 C1 D1")).toEqual([12, 11, 10]);
+  });
+
+  test("a saved file leaves the circle to the program that opens it; with values only it is an error", async () => {
+    await put({ B1: "=B1+1", C1: "=A1+1" });
+    const { sheets } = host.read();
+    const written = async (kept: typeof sheets) => {
+      const parts = packageParts(await writeWorkbookFile({ sheets: kept }));
+      const sheet = parts.get("xl/worksheets/sheet2.xml")!.replace(/ s="\d+"/g, "");
+      return sheet.match(/<c r="[BC]1".*?<\/c>/g);
+    };
+    expect(await written(sheets)).toEqual(['<c r="B1"><f>B1+1</f></c>', '<c r="C1"><f>A1+1</f><v>5</v></c>']);
+    expect(await written(frozen(sheets))).toEqual([
+      '<c r="B1" t="e"><v>#VALUE!</v></c>',
+      '<c r="C1"><v>5</v></c>',
+    ]);
+  });
+});
+
+test("those that need their own result, and those between, whatever reads whatever", () => {
+  const NODES = 7;
+  const ids = Array.from({ length: NODES }, (_, id) => id);
+  const reading = fc.array(fc.tuple(fc.nat(NODES - 1), fc.nat(NODES - 1)), { maxLength: 14 });
+  always(reading, (pairs) => {
+    // whom one comes to by whatever way: Warshall's closure
+    const leads = ids.map((from) => ids.map((to) => pairs.some(([a, b]) => a === from && b === to)));
+    for (const by of ids)
+      for (const from of ids) for (const to of ids) leads[from]![to] ||= leads[from]![by]! && leads[by]![to]!;
+    const round = ids.filter((id) => leads[id]![id]);
+    const wanted = ids.filter(
+      (id) =>
+        round.some((from) => from === id || leads[from]![id]) &&
+        round.some((to) => to === id || leads[id]![to]),
+    );
+    const found = circles(
+      ids.map((treeId) => ({ treeId })),
+      ({ treeId }) => pairs.filter(([from]) => from === treeId).map(([, to]) => to),
+    );
+    expect(found.map(({ treeId }) => treeId)).toEqual(wanted);
+  });
+});
