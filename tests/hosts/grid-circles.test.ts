@@ -59,6 +59,32 @@ describe("in the grid", () => {
     expect(values(places)).toEqual(Object.keys(formulas).map(() => CIRCLE));
   });
 
+  // Excel takes these too: they ask where their cell is, not what it holds
+  test.each([
+    ["=ROW(B5)-4", 1, 2],
+    ["=ROWS(B1:B9)", 9, 10],
+    ["=COLUMN(B5)*100+columns(A5:C5)", 203, 203],
+    ["=AREAS(B5)", 1, 1],
+    ["=SUM(ROW(B5:B7))", 18, 21],
+    ["=A1*ROW($B$5)", 20, 24],
+  ])("%s in its own cell", async (formula, found, afterRow) => {
+    await put({ B5: formula });
+    expect(values("B5")).toEqual([found]);
+    const done = grid.settled();
+    grid.api.getActiveWorkbook()!.getSheetByName("A")!.insertRows(2, 1);
+    await done;
+    expect(values("B6")).toEqual([afterRow]);
+  });
+
+  test("what is asked where it is may be a result", async () => {
+    await put({ B5: '=ROW(INDIRECT("B"&A1))' });
+    expect(values("B5")).toEqual([4]);
+    await put({ A1: 7 });
+    expect(values("B5")).toEqual([7]);
+    await put({ B5: "=ROW(B5)+B5" });
+    expect(values("B5")).toEqual([CIRCLE]);
+  });
+
   test("what reads from a circle is an error, and may say otherwise; what does not, calculates", async () => {
     await put({ B1: "=C1+1", C1: "=B1+1", D1: "=C1*2", E1: "=IFERROR(D1,7)", F1: "=A1*2" });
     expect(values("B1 C1 D1 E1 F1")).toEqual([CIRCLE, CIRCLE, CIRCLE, 7, 8]);

@@ -21,12 +21,22 @@ interface Due {
   readonly column: number;
   toRTreeItem(): Cells;
 }
-/** The engine asks itself this before each calculation, and does nothing about it. */
+/** A part of a formula: a function by its name, a reference, an operator. */
+interface Part {
+  getParent(): Part | null | undefined;
+  getToken(): string;
+}
 interface Generator {
+  /** What a formula reads, found from its whole down to its parts. */
+  _nodeTraversalRef(whole: Part, found: Part[]): void;
+  /** The engine asks itself this before each calculation, and does nothing about it. */
   _checkIsCycleDependency(due: readonly Due[]): boolean;
   /** Who reads a cell whose address is itself a result, as that of INDIRECT. */
   readonly _dependencyRTreeCacheForAddressFunction: { bulkSearch(cells: Cells): Iterable<number> };
 }
+
+/** They ask where a cell is, not what it holds: it may be their own. */
+const ASK_WHERE: ReadonlySet<string> = new Set(["ROW", "ROWS", "COLUMN", "COLUMNS", "AREAS"]);
 
 const place = (unitId: string, sheetId: string, row: number, column: number) =>
   `${unitId} ${sheetId} ${row} ${column}`;
@@ -37,6 +47,12 @@ export function refuseCircles(injector: Injector): void {
   const runtime = injector.get(IFormulaRuntimeService);
   let inCircles: ReadonlySet<string> = new Set();
 
+  const referencesIn = generator._nodeTraversalRef.bind(generator);
+  generator._nodeTraversalRef = (whole, found) => {
+    const all: Part[] = [];
+    referencesIn(whole, all);
+    found.push(...all.filter((one) => !ASK_WHERE.has(one.getParent()?.getToken().toUpperCase() ?? "")));
+  };
   generator._checkIsCycleDependency = (due) => {
     const found = circles(due, (one) => [
       ...dependencies.searchDependency(one.toRTreeItem()),
