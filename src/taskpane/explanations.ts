@@ -1,6 +1,5 @@
 /**
- * What is said below the working of a cell, in a script of its own: what it calculates, step by step, or why it
- * refuses.
+ * What is said of a selected cell, in a script of its own: what it calculates, step by step, or why it refuses.
  */
 import { explain } from "../explain/explain";
 import { callsIn, isOtherResult, referencesIn } from "../explain/formula-calls";

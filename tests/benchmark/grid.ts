@@ -4,7 +4,7 @@
  */
 import type { IWorkbookData } from "@univerjs/core";
 import { injectorOf } from "../../src/hosts/grid/book";
-import { refuseCircles } from "../../src/hosts/grid/circles";
+import { refuseCircles } from "../../src/hosts/grid/refuse-circles";
 import { headlessGrid, type HeadlessGrid } from "../support/grid";
 import { median } from "./clock";
 import type { Report } from "./report";

@@ -2,7 +2,8 @@
  * Formulas that need their own result: an error in the grid, not a number that changes with each calculation.
  */
 import fc from "fast-check";
-import { circles } from "../../src/hosts/grid/circles";
+import "@univerjs/sheets-conditional-formatting/facade";
+import { inCircles } from "../../src/hosts/grid/circles";
 import { gridHost, type GridHost } from "../../src/hosts/grid/grid-host";
 import { writeWorkbookFile } from "../../src/hosts/xlsx/write";
 import { frozen } from "../../src/workbook/frozen";
@@ -67,6 +68,8 @@ describe("in the grid", () => {
     ["=AREAS(B5)", 1, 1],
     ["=SUM(ROW(B5:B7))", 18, 21],
     ["=A1*ROW($B$5)", 20, 24],
+    ["=SUM(A1:OFFSET(B5,-1,-1))", 4, 4],
+    ["=OFFSET(B5,-4,-1)+1", 5, 1],
   ])("%s in its own cell", async (formula, found, afterRow) => {
     await put({ B5: formula });
     expect(values("B5")).toEqual([found]);
@@ -83,6 +86,44 @@ describe("in the grid", () => {
     expect(values("B5")).toEqual([7]);
     await put({ B5: "=ROW(B5)+B5" });
     expect(values("B5")).toEqual([CIRCLE]);
+  });
+
+  test("between two circles a formula may say otherwise", async () => {
+    await put({ B1: "=B1+1", C1: "=IFERROR(B1,7)", D1: "=C1+D1" });
+    expect(values("B1 C1 D1")).toEqual([CIRCLE, 7, CIRCLE]);
+  });
+
+  test("highlights and rules stand in no cell, whatever cells they name", async () => {
+    await put({ B1: "=A1+1", B2: "=A1*2", B3: "=SUM(B1:B2)" });
+    const sheet = grid.api.getActiveWorkbook()!.getSheetByName("A")!;
+    const rule = sheet
+      .newConditionalFormattingRule()
+      .whenFormulaSatisfied("=$B1>AVERAGE($B$1:$B$3)")
+      .setRanges([at("A1:C4").getRange()])
+      .setBold(true)
+      .build();
+    sheet.addConditionalFormattingRule(rule);
+    await calculatedAnew();
+    await put({ A1: 5 });
+    expect(values("B1 B2 B3")).toEqual([6, 10, 16]);
+    await calculatedAnew();
+    expect(values("B1 B2 B3")).toEqual([6, 10, 16]);
+  });
+
+  test("no mark is left of a circle that is gone", async () => {
+    const C = { C3: "=A1*10", C4: "=C3", C5: "=C4" };
+    await put({ A1: 1, B1: "=C1", C1: "=B1", ...C, D1: "=OFFSET(A5,0,B1)" });
+    await put({ C1: 2 });
+    expect(values("B1 D1")).toEqual([2, 10]);
+    await put({ A1: 3 });
+    expect(values("D1")).toEqual([30]);
+  });
+
+  test("no mark is left either where the grid is a host twice", async () => {
+    await put({ B1: "=B1+1" });
+    gridHost(grid.api);
+    await put({ B1: "=A1+1" });
+    expect(values("B1")).toEqual([5]);
   });
 
   test("what reads from a circle is an error, and may say otherwise; what does not, calculates", async () => {
@@ -121,25 +162,20 @@ describe("in the grid", () => {
   });
 });
 
-test("those that need their own result, and those between, whatever reads whatever", () => {
+test("those that need their own result, whoever reads whom", () => {
   const NODES = 7;
   const ids = Array.from({ length: NODES }, (_, id) => id);
-  const reading = fc.array(fc.tuple(fc.nat(NODES - 1), fc.nat(NODES - 1)), { maxLength: 14 });
+  // also readers that are not asked about
+  const reading = fc.array(fc.tuple(fc.nat(NODES - 1), fc.nat(NODES)), { maxLength: 14 });
   always(reading, (pairs) => {
     // whom one comes to by whatever way: Warshall's closure
     const leads = ids.map((from) => ids.map((to) => pairs.some(([a, b]) => a === from && b === to)));
     for (const by of ids)
       for (const from of ids) for (const to of ids) leads[from]![to] ||= leads[from]![by]! && leads[by]![to]!;
-    const round = ids.filter((id) => leads[id]![id]);
-    const wanted = ids.filter(
-      (id) =>
-        round.some((from) => from === id || leads[from]![id]) &&
-        round.some((to) => to === id || leads[id]![to]),
-    );
-    const found = circles(
+    const found = inCircles(
       ids.map((treeId) => ({ treeId })),
       ({ treeId }) => pairs.filter(([from]) => from === treeId).map(([, to]) => to),
     );
-    expect(found.map(({ treeId }) => treeId)).toEqual(wanted);
+    expect(found.map(({ treeId }) => treeId)).toEqual(ids.filter((id) => leads[id]![id]));
   });
 });

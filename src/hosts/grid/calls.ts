@@ -53,7 +53,7 @@ export class CallBook {
       address: cellAddress(row, column),
       calls,
       failed: typeof shown === "string" && ERROR.test(shown),
-      ...(shown === ErrorType.CYCLE && { circular: true }),
+      ...(formula !== "" && shown === ErrorType.CYCLE && { circular: true }),
     };
   }
 }

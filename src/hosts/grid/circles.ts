@@ -1,100 +1,65 @@
 /**
- * A defect of the grid's engine, kept away: a formula that needs its own result is calculated from whatever it gave
- * the last time, so that it gives another number each time. It is an error instead, and so is what reads from it.
+ * Circles in who reads from whom.
  */
-import type { Injector } from "@univerjs/core";
-import {
-  ErrorType,
-  ErrorValueObject,
-  IDependencyManagerService,
-  IFormulaDependencyGenerator,
-  IFormulaRuntimeService,
-} from "@univerjs/engine-formula";
 
-type Cells = Parameters<IDependencyManagerService["searchDependency"]>[0];
-/** A formula that is about to be calculated. */
-interface Due {
-  readonly treeId: number;
-  readonly unitId: string;
-  readonly subUnitId: string;
-  readonly row: number;
-  readonly column: number;
-  toRTreeItem(): Cells;
-}
-/** A part of a formula: a function by its name, a reference, an operator. */
-interface Part {
-  getParent(): Part | null | undefined;
-  getToken(): string;
-}
-interface Generator {
-  /** What a formula reads, found from its whole down to its parts. */
-  _nodeTraversalRef(whole: Part, found: Part[]): void;
-  /** The engine asks itself this before each calculation, and does nothing about it. */
-  _checkIsCycleDependency(due: readonly Due[]): boolean;
-  /** Who reads a cell whose address is itself a result, as that of INDIRECT. */
-  readonly _dependencyRTreeCacheForAddressFunction: { bulkSearch(cells: Cells): Iterable<number> };
-}
-
-/** They ask where a cell is, not what it holds: it may be their own. */
-const ASK_WHERE: ReadonlySet<string> = new Set(["ROW", "ROWS", "COLUMN", "COLUMNS", "AREAS"]);
-
-const place = (unitId: string, sheetId: string, row: number, column: number) =>
-  `${unitId} ${sheetId} ${row} ${column}`;
-
-export function refuseCircles(injector: Injector): void {
-  const dependencies = injector.get(IDependencyManagerService);
-  const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator;
-  const runtime = injector.get(IFormulaRuntimeService);
-  let inCircles: ReadonlySet<string> = new Set();
-
-  const referencesIn = generator._nodeTraversalRef.bind(generator);
-  generator._nodeTraversalRef = (whole, found) => {
-    const all: Part[] = [];
-    referencesIn(whole, all);
-    found.push(...all.filter((one) => !ASK_WHERE.has(one.getParent()?.getToken().toUpperCase() ?? "")));
-  };
-  generator._checkIsCycleDependency = (due) => {
-    const found = circles(due, (one) => [
-      ...dependencies.searchDependency(one.toRTreeItem()),
-      ...generator._dependencyRTreeCacheForAddressFunction.bulkSearch(one.toRTreeItem()),
-    ]);
-    inCircles = new Set(found.map((one) => place(one.unitId, one.subUnitId, one.row, one.column)));
-    return found.length > 0;
-  };
-  const setResult = runtime.setRuntimeData.bind(runtime);
-  runtime.setRuntimeData = (result) => {
-    const { currentUnitId, currentSubUnitId, currentRow, currentColumn } = runtime;
-    const round = inCircles.has(place(currentUnitId, currentSubUnitId, currentRow, currentColumn));
-    setResult(round ? ErrorValueObject.create(ErrorType.CYCLE) : result);
-  };
+interface Met {
+  readonly id: number;
+  readonly readers: Iterator<number>;
+  readsItself: boolean;
 }
 
 /**
- * Those that need their own result, or lie between such. Whatever needs nothing of the others, or gives them nothing,
- * is taken away until no such is left.
+ * Those that need their own result, in the order given; each is asked once who reads it. Tarjan, Depth-first search
+ * and linear graph algorithms, SIAM Journal on Computing 1 (1972) 146.
  */
-export function circles<T extends { readonly treeId: number }>(
+export function inCircles<T extends { readonly treeId: number }>(
   all: readonly T[],
   readersOf: (one: T) => Iterable<number>,
 ): T[] {
-  const readers = new Map(all.map((one) => [one.treeId, new Set(readersOf(one))]));
-  const sources = new Map(all.map((one) => [one.treeId, new Set<number>()]));
-  for (const [id, reading] of readers)
-    for (const reader of reading) {
-      if (sources.has(reader)) sources.get(reader)!.add(id);
-      else reading.delete(reader);
-    }
-  const left = new Set(readers.keys());
-  const ends = [...left].filter((id) => readers.get(id)!.size === 0 || sources.get(id)!.size === 0);
-  for (let id = ends.pop(); id !== undefined; id = ends.pop()) {
-    if (!left.delete(id)) continue;
-    for (const reader of readers.get(id)!) if (emptied(sources.get(reader)!, id)) ends.push(reader);
-    for (const source of sources.get(id)!) if (emptied(readers.get(source)!, id)) ends.push(source);
-  }
-  return all.filter(({ treeId }) => left.has(treeId));
-}
+  const byId = new Map(all.map((one) => [one.treeId, one]));
+  /** When each was met, and the earliest of those that it leads back to. */
+  const met = new Map<number, number>();
+  const earliest = new Map<number, number>();
+  /** Those met whose circle, if any, is not known yet. */
+  const open: number[] = [];
+  const isOpen = new Set<number>();
+  const found = new Set<number>();
+  const leadsTo = (id: number, time: number) => earliest.set(id, Math.min(earliest.get(id)!, time));
 
-function emptied(ids: Set<number>, without: number): boolean {
-  ids.delete(without);
-  return ids.size === 0;
+  for (const first of byId.keys()) {
+    if (met.has(first)) continue;
+    const path: Met[] = [];
+    const meet = (id: number) => {
+      earliest.set(id, met.size);
+      met.set(id, met.size);
+      open.push(id);
+      isOpen.add(id);
+      path.push({ id, readers: readersOf(byId.get(id)!)[Symbol.iterator](), readsItself: false });
+    };
+    meet(first);
+    for (let last = path.at(-1); last; last = path.at(-1)) {
+      const next = last.readers.next();
+      if (next.done === true) {
+        path.pop();
+        const before = path.at(-1);
+        if (before) leadsTo(before.id, earliest.get(last.id)!);
+        if (earliest.get(last.id) === met.get(last.id)) close(last);
+        continue;
+      }
+      const reader = next.value;
+      if (reader === last.id) last.readsItself = true;
+      else if (isOpen.has(reader)) leadsTo(last.id, met.get(reader)!);
+      else if (byId.has(reader) && !met.has(reader)) meet(reader);
+    }
+  }
+  return all.filter(({ treeId }) => found.has(treeId));
+
+  /** All that were met after it, and it, are one circle. */
+  function close({ id, readsItself }: Met): void {
+    const members = open.splice(open.lastIndexOf(id));
+    for (const member of members) {
+      isOpen.delete(member);
+      if (members.length > 1 || readsItself) found.add(member);
+    }
+  }
 }

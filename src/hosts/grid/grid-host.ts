@@ -8,7 +8,7 @@ import { addSheets } from "./add-sheets";
 import { filledRange, injectorOf } from "./book";
 import type { CallBook } from "./calls";
 import { changeCells } from "./change";
-import { refuseCircles } from "./circles";
+import { refuseCircles } from "./refuse-circles";
 import { freezeSheet } from "./freeze";
 import { workbookFromGrid } from "./from-grid";
 import { namedSheets } from "./named-sheets";
