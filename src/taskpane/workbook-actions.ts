@@ -16,6 +16,7 @@ import { NOTES_MARK } from "../workbook/notes/sheet";
 import { CHECKS_HEADING } from "../workbook/plan/checks";
 import { plainWord, sheetWords, typedTexts } from "../workbook/sheet-words";
 import { translatedSheets } from "../workbook/translated";
+import { translator } from "../words/translate";
 import { ENGLISH, languageCalled, languagesAtHand, type SheetLanguage } from "../words/sheet-language";
 import {
   PLAN_LANGUAGE,
@@ -87,7 +88,7 @@ export async function writeBatch(
   const others = sheets.slice(1).map(({ name }) => `“${name}”`);
   const said =
     `Written to ${host.name}: sheet “${sheet!.name}”. Look at its checks first, from row ${row}: the worst is ` +
-    `“${plan.worst}”. With it: ${others.join(", ")}.`;
+    `“${translator(language.catalogue)(plan.worst)}”. With it: ${others.join(", ")}.`;
   return { said: [said, ...leftOut].join(" "), sheets: sheets.map(({ name }) => name) };
 }
 

@@ -88,6 +88,25 @@ describe("in the grid", () => {
     expect(values("B5")).toEqual([CIRCLE]);
   });
 
+  test("what has read a cell of it before is an error too", async () => {
+    await put({ A1: 60, A2: "=A1*2", A3: "=A2+1", B1: "=A1*10", B2: "=20*A1/1000", B3: "=B1+1" });
+    await put({ C1: '=IFERROR(A1+1,"err")', C2: '=IF(A1>0,"ok","no")', C3: "=MOUSSE.TIRAGE.SUGAR(A1,24)" });
+    await put({ A1: "=A3/2" });
+    expect(values("A1 A2 A3 B1 B2 B3 C1 C2 C3")).toEqual([
+      CIRCLE,
+      CIRCLE,
+      CIRCLE,
+      CIRCLE,
+      CIRCLE,
+      CIRCLE,
+      "err",
+      CIRCLE,
+      CIRCLE,
+    ]);
+    await calculatedAnew();
+    expect(values("B1 B3 C1 C2")).toEqual([CIRCLE, CIRCLE, "err", CIRCLE]);
+  });
+
   test("between two circles a formula may say otherwise", async () => {
     await put({ B1: "=B1+1", C1: "=IFERROR(B1,7)", D1: "=C1+D1" });
     expect(values("B1 C1 D1")).toEqual([CIRCLE, 7, CIRCLE]);

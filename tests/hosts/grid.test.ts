@@ -219,3 +219,24 @@ test("formulas filled down and text of several lines are read back too", async (
   expect(at(1, 1)).toMatchObject({ formula: "A2*3", value: 6 });
   expect(at(0, 2).value).toBe("one\ntwo");
 });
+
+test("what is typed beyond the sheet's edge is read back, and does not keep the rest from being read", async () => {
+  const sheet = grid.api.getActiveWorkbook()!.insertSheet("Wide");
+  const [row, column] = [sheet.getMaxRows() + 5, sheet.getMaxColumns() + 5];
+  const done = grid.settled();
+  sheet.getRange("A1").setValue({ f: "=1+1" });
+  await done;
+  grid.api.syncExecuteCommand("sheet.mutation.set-range-values", {
+    unitId: grid.api.getActiveWorkbook()!.getId(),
+    subUnitId: sheet.getSheetId(),
+    cellValue: { 2: { [column]: { v: 5, t: 2 } }, [row]: { 0: { v: "far", t: 1 }, 1: { f: "=A1*2", v: 4 } } },
+  });
+  const wide = host.read().sheets.find(({ name }) => name === "Wide")!;
+  const at = (r: number, c: number) => wide.cells.find((cell) => cell.row === r && cell.column === c);
+  expect(at(0, 0)).toMatchObject({ formula: "1+1", value: 2 });
+  expect(at(2, column)).toMatchObject({ value: 5 });
+  expect(at(row, 0)).toMatchObject({ value: "far" });
+  expect(at(row, 1)).toMatchObject({ formula: "A1*2", value: 4 });
+  await host.freeze("Wide");
+  expect(host.read().sheets.find(({ name }) => name === "Wide")!.cells[0]).toMatchObject({ value: 2 });
+});

@@ -70,6 +70,20 @@ describe("typed into a season that is there", () => {
     close(whatIf("whatif_size_5_plan_cost_total"), first.plan.costs.total);
   });
 
+  test.each([
+    [
+      "a word for the base wine",
+      { baseWine_volume_hL: "some" },
+      ["baseWine_volume_hL", "plan_bottles", "plan_cost_total"],
+    ],
+    ["a word for a price", { materials_yeast_price: "dear" }, ["plan_cost_total"]],
+  ] as const)("%s: What-if sums up nothing that the plan does not", (_, typing, figures) => {
+    const { whatIf } = after(typing);
+    for (const size of [1, 2, 3, 4, 5, 6])
+      for (const figure of figures)
+        expect([size, figure, whatIf(`whatif_size_${size}_${figure}`)]).toEqual([size, figure, null]);
+  });
+
   test("sizes, labour, temperatures, steps of dose and sweetness of one's own", () => {
     const { otherWhatIf: seen } = after(
       {},

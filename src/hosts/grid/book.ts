@@ -9,8 +9,17 @@ export type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
 /** The public interface has no way to the undo steps and to names by the sheet. */
 export const injectorOf = (api: FUniver) => (api as unknown as { readonly _injector: Injector })._injector;
 
-/** From the first cell of the sheet to the last that holds something; the grid's own begins where something is. */
+/**
+ * From the first cell of the sheet to the last that holds something; the grid's own begins where something is, and ends
+ * past the sheet's edge where an address beyond it was gone to and typed into.
+ */
 export function filledRange(worksheet: ReturnType<Book["getActiveSheet"]>) {
-  const range = worksheet.getDataRange();
-  return worksheet.getRange(0, 0, range.getRow() + range.getHeight(), range.getColumn() + range.getWidth());
+  const { endRow, endColumn } = worksheet.getSheet().getCellMatrix().getDataRange();
+  const within = (end: number, most: number) => Math.min(Math.max(end + 1, 1), most);
+  return worksheet.getRange(
+    0,
+    0,
+    within(endRow, worksheet.getMaxRows()),
+    within(endColumn, worksheet.getMaxColumns()),
+  );
 }

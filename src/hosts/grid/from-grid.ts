@@ -56,7 +56,8 @@ function sheetFromGrid(
   const cells: PlacedCell[] = [];
   for (const [row, columns] of Object.entries(sheet.cellData ?? {})) {
     for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData>)) {
-      const formula = formulas[Number(row)]?.[Number(column)]?.replace(/^=/, "");
+      // beyond the sheet's edge only the cell itself says what it holds
+      const formula = (formulas[Number(row)]?.[Number(column)] ?? cell.f ?? "").replace(/^=/, "");
       cells.push(cellFromGrid(cell, Number(row), Number(column), formatOf(cell), formula));
     }
   }

@@ -28,14 +28,16 @@ const labourField = number("Labour that grows with the batch", domains.percent, 
   blank: USUAL_LABOUR_PCT,
 });
 
+const BOTTLES = "plan_bottles";
+const TOTAL = "plan_cost_total";
 /** The figures of the first grid. */
 const RESULTS = [
   ["baseWine_volume_hL", "Base wine, hL", FORMATS.two],
   ["plan_tirageSugar_kg", "Sugar, kg", FORMATS.two],
   ["plan_tirageLiqueur_L", "Tirage liqueur, L", FORMATS.one],
-  ["plan_bottles", "Bottles", FORMATS.whole],
+  [BOTTLES, "Bottles", FORMATS.whole],
   ["plan_dosageBatch_L", "Dosage liqueur, L", FORMATS.two],
-  ["plan_cost_total", "Total cost", FORMATS.two],
+  [TOTAL, "Total cost", FORMATS.two],
   ["plan_perBottle", "A saleable bottle", FORMATS.two],
 ] as const;
 
@@ -59,6 +61,12 @@ function changedFormula({ name, spec }: PlanCell, index: number): Expression {
   if (!HOURS.includes(name)) return times(own, size);
   const grown = times(own, plus(1, times(divided(cell(LABOUR), 100), minus(size, 1))));
   return staysBlank(spec) ? iff(isBlank(own), "", grown) : grown;
+}
+
+/** A figure that the plan itself cannot give is not given; nor is a sum of what is left of it where there are no bottles. */
+function shownFigure(name: string, index: number): Expression {
+  const figure = iff(isNumber(cell(name)), cell(nameAt(index, name)), "");
+  return name === TOTAL ? iff(isNumber(cell(nameAt(index, BOTTLES))), figure, "") : figure;
 }
 
 /** The grid itself, and how its figures come about. */
@@ -114,7 +122,7 @@ export function sizeRows(batch: Batch): { readonly grid: Row[]; readonly working
           resultCell({
             name: `whatif_size_${index + 1}_${name}`,
             value: plans[index]?.get(name)?.spec.value ?? null,
-            formula: cell(nameAt(index, name)),
+            formula: shownFigure(name, index),
             format,
           }),
         ),
