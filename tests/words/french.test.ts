@@ -83,8 +83,10 @@ test("a plan written in French is read back, and what follows is in the workbook
   const host = gridHost(grid.api);
   const inputs = sampleInputs("oxlip-hill-rose.json");
   const french = await languageCalled("fr");
-  const { sheets } = await writeBatch(host, inputs, planBatch(inputs), "add-in", undefined, french);
+  const { sheets, said } = await writeBatch(host, inputs, planBatch(inputs), "add-in", undefined, french);
   const { batch, unread } = await readPlan(host, sheets[0]!);
+  // the word that stands in the sheet
+  expect(said).toContain(`“${fr[planBatch(inputs).worst]}”`);
   expect(unread).toEqual([]);
   expect(batch).toMatchObject({ tirage: { goal: inputs.tirage.goal }, dosage: { kind: inputs.dosage.kind } });
   // asked for in English, where there are French sheets already
