@@ -5,6 +5,8 @@ import type { Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 
 export type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+/** A sheet as the engine keeps it, behind the public one. */
+export type Worksheet = ReturnType<ReturnType<Book["getActiveSheet"]>["getSheet"]>;
 
 /** The public interface has no way to the undo steps and to names by the sheet. */
 export const injectorOf = (api: FUniver) => (api as unknown as { readonly _injector: Injector })._injector;

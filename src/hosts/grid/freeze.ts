@@ -4,7 +4,7 @@
 import type { ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { filledRange, injectorOf, type Book } from "./book";
+import { filledRange, injectorOf, type Book, type Worksheet } from "./book";
 import { putCells, type Cells } from "./change";
 import { isErrorName } from "./from-grid";
 import { textKind } from "./text-kind";
@@ -12,8 +12,6 @@ import type { CellMark } from "./to-grid";
 
 const NUMBER = 2;
 const BOOLEAN = 3;
-
-type Worksheet = ReturnType<ReturnType<Book["getActiveSheet"]>["getSheet"]>;
 
 /** Answers how many formulas there were. */
 export function freezeSheet(api: FUniver, book: Book, name: string): number {

@@ -5,10 +5,8 @@ import type { FUniver } from "@univerjs/core/facade";
 import { IDefinedNamesService, type IDefinedNamesServiceParam } from "@univerjs/engine-formula";
 import type { NamedCell, NamedSheet } from "../host";
 import { placeIn } from "../reference";
-import { injectorOf, type Book } from "./book";
+import { injectorOf, type Book, type Worksheet } from "./book";
 import { valueFromGrid } from "./from-grid";
-
-type Worksheet = ReturnType<ReturnType<Book["getActiveSheet"]>["getSheet"]>;
 
 export function namedSheets(api: FUniver, book: Book, wanted: string): NamedSheet[] {
   const bySheet = new Map<string, IDefinedNamesServiceParam[]>();
